@@ -1,0 +1,109 @@
+/** Ground cover of a whole field: every strip on every day it was visited. */
+import type { RecordId } from "../../record/ids.ts";
+import type { Result } from "../../record/result.ts";
+import type { Place } from "../../record/shapes.ts";
+import type { Estimate } from "../estimate.ts";
+import type { Counting, LineCounts } from "./line.ts";
+import { type LinesNeeded, linesNeeded } from "./lines-needed.ts";
+import { coverOfStrip } from "./strip.ts";
+import { type Chance, chanceOfAtLeast } from "./targets.ts";
+
+/** Changes whenever these results could come out differently, so that kept ones are worked out again. */
+export const FIELD_COVER_VERSION = "field-cover-1";
+
+/** A line of the field, with the day of its visit and what its marks add up to. */
+export interface LineOfField {
+  readonly id: RecordId<"observation">;
+  readonly visit: RecordId<"visit">;
+  readonly day: string;
+  readonly strip: RecordId<"strip">;
+  readonly place: Place | null;
+  readonly ropeMarks: number;
+  /** Only finished lines count towards a strip. */
+  readonly finished: boolean;
+  readonly counts: LineCounts;
+}
+
+/** What the person wants to know. */
+export interface CoverWanted extends Counting {
+  /** Half width of the range to plan for, as a share. */
+  readonly giveOrTake: number;
+  /** Share of the ground that is enough; null for none. */
+  readonly target: number | null;
+}
+
+/** One strip on one day. */
+export interface StripOnDay {
+  readonly day: string;
+  /** The visits of that day; several when two people began one each. */
+  readonly visits: readonly RecordId<"visit">[];
+  readonly strip: RecordId<"strip">;
+  readonly finished: number;
+  readonly unfinished: number;
+  /** Each place against the row that lines lie at, once; null among them where it was not said. */
+  readonly places: readonly (Place | null)[];
+  readonly cover: Result<Estimate>;
+  readonly more: Result<LinesNeeded>;
+  /** Chance that the true cover is at least the target; null without a target. */
+  readonly chance: Result<Chance> | null;
+}
+
+/** A field as its lines tell it. */
+export interface FieldCover {
+  readonly lines: number;
+  /** Lines that were begun and not finished, newest first. */
+  readonly unfinished: readonly RecordId<"observation">[];
+  /** Newest day first; the strips of a day in the order of their first lines. */
+  readonly onDays: readonly StripOnDay[];
+}
+
+const stripOnDay = (lines: readonly LineOfField[], first: LineOfField, wanted: CoverWanted): StripOnDay => {
+  const finished = lines.filter((line) => line.finished);
+  const counts = finished.map((line) => line.counts);
+  return {
+    day: first.day,
+    visits: [...new Set(lines.map(({ visit }) => visit))],
+    strip: first.strip,
+    finished: finished.length,
+    unfinished: lines.length - finished.length,
+    places: [...new Set(lines.map(({ place }) => place))],
+    cover: coverOfStrip(counts, "ground-cover", wanted),
+    more: linesNeeded(counts, "ground-cover", wanted, {
+      giveOrTake: wanted.giveOrTake,
+      marksPerLine: first.ropeMarks,
+    }),
+    chance: wanted.target === null ? null : chanceOfAtLeast(counts, "ground-cover", wanted, wanted.target),
+  };
+};
+
+/**
+ * Ground cover of every strip on every day, from all lines of a field. Lines of several visits on one day
+ * belong together: a visit is one field on one day, even when two people began one each.
+ *
+ * @param lines oldest first
+ * @param wanted how kinds are added up, which range to plan for, which target
+ * @returns a strip without a finished line carries `science/no-marks-read` in place of its cover
+ *
+ * Source: `coverOfStrip`, `linesNeeded`, `chanceOfAtLeast`.
+ *
+ * @example
+ * coverOfField(lines, { stoneCounts: false, giveOrTake: 0.05, target: 0.75 }).onDays[0];
+ */
+export const coverOfField = (lines: readonly LineOfField[], wanted: CoverWanted): FieldCover => {
+  const groups = new Map<string, LineOfField[]>();
+  for (const line of lines) {
+    const key = `${line.day} ${line.strip}`;
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, [line]);
+    else group.push(line);
+  }
+  const onDays = [...groups.values()].flatMap((group) => {
+    const [first] = group;
+    return first === undefined ? [] : [stripOnDay(group, first, wanted)];
+  });
+  return {
+    lines: lines.length,
+    unfinished: lines.flatMap(({ id, finished }) => (finished ? [] : [id])).reverse(),
+    onDays: onDays.sort((a, b) => (a.day === b.day ? 0 : a.day < b.day ? 1 : -1)),
+  };
+};
