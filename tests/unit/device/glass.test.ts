@@ -1,0 +1,34 @@
+import { expect, it } from "vitest";
+import { isWetGlass, type KeyTouch } from "../../../src/device/glass.ts";
+
+const touch = (key: string, atMs: number): KeyTouch => ({ key, atMs });
+
+it("the first touch counts", () => {
+  expect(isWetGlass(null, touch("residue", 0))).toBe(false);
+});
+
+it("another key within 250 ms does not count", () => {
+  expect(isWetGlass(touch("residue", 1000), touch("bare", 1000))).toBe(true);
+  expect(isWetGlass(touch("residue", 1000), touch("bare", 1250))).toBe(true);
+  expect(isWetGlass(touch("residue", 1000), touch("bare", 1251))).toBe(false);
+});
+
+it("the same key counts however fast", () => {
+  expect(isWetGlass(touch("residue", 1000), touch("residue", 1010))).toBe(false);
+});
+
+it("clocks mixed up lock nothing", () => {
+  expect(isWetGlass(touch("residue", 90_000), touch("bare", 10))).toBe(false);
+});
+
+it("rain that touches a key every 100 ms still lets one touch through each time", () => {
+  let last: KeyTouch | null = null;
+  let counted = 0;
+  for (let drop = 0; drop < 30; drop++) {
+    const next = touch(drop % 2 === 0 ? "residue" : "bare", drop * 100);
+    if (isWetGlass(last, next)) continue;
+    last = next;
+    counted++;
+  }
+  expect(counted).toBeGreaterThan(10);
+});
