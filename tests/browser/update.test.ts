@@ -1,0 +1,149 @@
+import { afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { type ChromiumDriver, type ChromiumTab, startChromium } from "./drivers/chromium.ts";
+import { until, untilControlled } from "./drivers/driver.ts";
+import { buildProbed, nameTab, stateOf } from "./drivers/probed-build.ts";
+import { type BuiltServer, serveBuilt } from "./drivers/serve-built.ts";
+
+let before = "";
+let after = "";
+let chromium: ChromiumDriver;
+let host: BuiltServer;
+
+beforeAll(() => {
+  before = buildProbed("before");
+  after = buildProbed("after");
+});
+
+beforeEach(async () => {
+  chromium = await startChromium();
+  host = await serveBuilt({ directory: before, under: "/deep/in/a/folder/" });
+});
+
+afterEach(async () => {
+  await host.close();
+  await chromium.close();
+});
+
+/** A tab does this by itself when it becomes visible after an hour. */
+function lookForUpdate(tab: ChromiumTab): Promise<boolean> {
+  return tab.run(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    return (
+      (await registration?.update().then(
+        () => true,
+        () => false,
+      )) ?? false
+    );
+  });
+}
+
+async function openTwoTabs(): Promise<readonly [ChromiumTab, ChromiumTab]> {
+  await chromium.open(host.url);
+  await untilControlled(chromium);
+  const second = await chromium.tab();
+  await second.open(host.url);
+  await untilControlled(second);
+  await nameTab(chromium, "first");
+  await nameTab(second, "second");
+  return [chromium, second];
+}
+
+it("offers a newer build, takes it in the tab that asks, and only tells the other", async () => {
+  const [first, second] = await openTwoTabs();
+  host.deploy(after);
+  expect(await lookForUpdate(first)).toBe(true);
+  for (const tab of [first, second]) {
+    await until("the update is offered", async () => (await stateOf(tab)).updateWaiting);
+  }
+  expect(await stateOf(first)).toMatchObject({ mark: "before", name: "first", changedElsewhere: false });
+
+  await first.reload();
+  await until("the offer is there again", async () => (await stateOf(first)).updateWaiting);
+  expect((await stateOf(first)).mark).toBe("before");
+
+  await first.run(() => globalThis.probe?.updates.takeUpdate());
+  await until(
+    "the tab that asked runs the newer build",
+    async () => (await stateOf(first).catch(() => undefined))?.mark === "after",
+  );
+  await until("the other tab is told", async () => (await stateOf(second)).changedElsewhere);
+  expect(await stateOf(second)).toMatchObject({ mark: "before", name: "second", updateWaiting: false });
+  expect(await stateOf(first)).toMatchObject({ updateWaiting: false, changedElsewhere: false });
+});
+
+it("says that a part is missing when a newer build has replaced it, and does not reload", async () => {
+  const [first, second] = await openTwoTabs();
+  host.deploy(after);
+  await lookForUpdate(first);
+  await until("the update is offered", async () => (await stateOf(first)).updateWaiting);
+  await first.run(() => globalThis.probe?.updates.takeUpdate());
+  await until("the other tab is told", async () => (await stateOf(second)).changedElsewhere);
+
+  // Until now the browser's own cache may still hold the part; it drops what it likes.
+  const session = await chromium.context.newCDPSession(second.page);
+  await session.send("Network.clearBrowserCache");
+  const came = await second.run(() =>
+    globalThis.probe?.latePart().then(
+      (part) => part.mark,
+      () => "missing",
+    ),
+  );
+  expect(came).toBe("missing");
+  expect(await stateOf(second)).toMatchObject({ chunkMissing: true, name: "second", mark: "before" });
+  // The host has said 404, and the browser's console says so.
+  expect(chromium.takeProblems().every((problem) => problem.text.includes("404"))).toBe(true);
+
+  // The bar's reload: nothing waits any more, so it comes at once.
+  await second.run(() => globalThis.probe?.updates.takeUpdate());
+  await until(
+    "it has caught up",
+    async () => (await stateOf(second).catch(() => undefined))?.mark === "after",
+  );
+  expect(await second.run(() => globalThis.probe?.latePart().then((part) => part.mark))).toBe("after");
+});
+
+it("opens offline after one visit, late parts too, at any address inside its folder", async () => {
+  await chromium.open(host.url);
+  await untilControlled(chromium);
+  expect(host.missed).toEqual([]);
+  await host.close();
+
+  await chromium.reload();
+  expect((await stateOf(chromium)).mark).toBe("before");
+  expect(await chromium.run(() => globalThis.probe?.latePart().then((part) => part.mark))).toBe("before");
+  await chromium.open(`${host.url}index.html?from=home#/measure`);
+  expect((await stateOf(chromium)).mark).toBe("before");
+  await chromium.open(`${host.url}no/such/page#/measure`);
+  expect(await chromium.run(() => location.href)).toBe(`${host.url}#/measure`);
+  expect((await stateOf(chromium)).mark).toBe("before");
+});
+
+it("keeps the build before when one file of the newer one cannot be had", async () => {
+  await chromium.open(host.url);
+  await untilControlled(chromium);
+  host.deploy(after);
+  host.withhold(/late-part|apple-touch/);
+  await lookForUpdate(chromium);
+  await until("the newer build has failed", () =>
+    chromium.run(async () => {
+      const registration = await navigator.serviceWorker.getRegistration();
+      return registration?.installing === null && registration.waiting === null;
+    }),
+  );
+  expect(host.missed.length).toBeGreaterThan(0);
+  expect((await stateOf(chromium)).updateWaiting).toBe(false);
+  await host.close();
+  await chromium.reload();
+  expect(await stateOf(chromium)).toMatchObject({ mark: "before", updateWaiting: false });
+});
+
+it("does not install half a build on a first visit", async () => {
+  host.withhold(/apple-touch/);
+  await chromium.open(host.url);
+  await until("the file was asked for", async () => host.missed.length > 0);
+  await until("the installation is given up", () =>
+    chromium.run(async () => (await navigator.serviceWorker.getRegistration())?.installing == null),
+  );
+  expect(await chromium.run(() => navigator.serviceWorker.controller === null)).toBe(true);
+  expect((await stateOf(chromium)).mark).toBe("before");
+});
