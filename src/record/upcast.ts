@@ -1,0 +1,33 @@
+/**
+ * Old bodies become new ones when they are read, one record at a time and always in the same way. The
+ * same steps serve database rows and files. An upcast is not a revision: nothing is rewritten for it.
+ */
+
+import type { Json } from "./canonical.ts";
+import type { Kind } from "./ids.ts";
+import { KIND } from "./kinds/all.ts";
+import { failed, ok, type Result } from "./result.ts";
+
+/** Lifts a body of one version to the next. A released step is never changed. */
+export type Upcaster = (body: Json) => Json;
+
+/** Per kind the steps from version 1 on: the first lifts 1 to 2. A kind without an entry is at version 1. */
+export const UPCASTERS: { readonly [K in Kind]?: readonly Upcaster[] } = {};
+
+/**
+ * Lifts a body to the current version of its kind.
+ *
+ * @returns the body, not yet checked against its schema; `record/from-the-future` with the version it
+ * needs when this app is too old for it; `record/not-valid` when a step could not read the body
+ */
+export const upcast = (kind: Kind, v: number, body: Json): Result<Json> => {
+  const current = KIND[kind].version;
+  if (v > current) return failed("record/from-the-future", { kind, needs: v, knows: current });
+  const steps = (UPCASTERS[kind] ?? []).slice(v - 1);
+  try {
+    return ok(steps.reduce((lifted, step) => step(lifted), body));
+  } catch {
+    // Bodies from files are not checked before they are lifted: one bad line must not stop a whole file.
+    return failed("record/not-valid", { where: "body", what: `not a ${kind} of version ${v}` });
+  }
+};
