@@ -1,0 +1,87 @@
+/** Knows whether anything of a field changed since a result was worked out, and keeps such results. */
+import { kindOf, type RecordId } from "../record/ids.ts";
+import { fieldOf } from "../record/list-keys.ts";
+import type { RecordState } from "../record/record.ts";
+import { ok, type Result } from "../record/result.ts";
+import type { Connection } from "./connection.ts";
+import { inTransaction, type Writing } from "./transaction.ts";
+
+// A rope, a ring or a joining belongs to no field and changes the results of many: it counts here, and
+// every field's token holds this count too.
+const SHARED = "shared";
+
+const countedFor = (record: RecordState): string | undefined =>
+  fieldOf(record) ?? (kindOf(record.id) === "photo" ? undefined : SHARED);
+
+/**
+ * Changes the state of each field that these records belong to, in the transaction that writes them.
+ *
+ * @param last id of what the last command made; undefined for what is brought in, which may be written a
+ * second time after a kill and so has no id of its own to go by
+ */
+export const countChange = async (
+  tx: Writing<"fieldStates">,
+  touched: readonly RecordState[],
+  last: string | undefined,
+): Promise<void> => {
+  const fields = new Set(touched.map(countedFor).filter((field) => field !== undefined));
+  await Promise.all(
+    [...fields].map(async (field) => {
+      const before = last === undefined ? await tx.get("fieldStates", field) : undefined;
+      const now = {
+        last: last ?? before?.last ?? "",
+        updates: last === undefined ? (before?.updates ?? 0) + 1 : 0,
+      };
+      tx.put("fieldStates", { field, ...now });
+    }),
+  );
+};
+
+/**
+ * A text that is the same as long as nothing changed that the results of these fields rest on. Read it
+ * before the records: a result is then never taken for newer than it is.
+ *
+ * @param fields the field and all that were joined with it
+ */
+export const fieldToken = (
+  connection: Connection,
+  fields: readonly RecordId<"field">[],
+): Promise<Result<string>> =>
+  connection.use(async (db) => {
+    const { store } = db.transaction("fieldStates");
+    const states = await Promise.all([SHARED, ...[...fields].sort()].map((field) => store.get(field)));
+    return ok(states.map((state) => `${state?.last ?? ""}+${state?.updates ?? 0}`).join(" "));
+  });
+
+/**
+ * A result that was kept.
+ *
+ * @param science version of the science that worked it out
+ * @param token of the field now; a result kept under another one is out of date
+ * @returns the value, or undefined when it must be worked out
+ */
+export const keptSummary = (
+  connection: Connection,
+  field: RecordId<"field">,
+  science: string,
+  token: string,
+): Promise<Result<unknown>> =>
+  connection.use(async (db) => {
+    const row = await db.get("summaries", [field, science]);
+    return ok(row?.token === token ? row.value : undefined);
+  });
+
+/** Keeps a result until the field changes. Losing it loses nothing, so it does not wait for the disk. */
+export const keepSummary = (
+  connection: Connection,
+  field: RecordId<"field">,
+  science: string,
+  token: string,
+  value: unknown,
+): Promise<Result<undefined>> =>
+  connection.use((db) =>
+    inTransaction(db, ["summaries"], "relaxed", (tx) => {
+      tx.put("summaries", { field, science, token, value });
+      return ok(undefined);
+    }),
+  );
