@@ -1,0 +1,149 @@
+/** Gathers all that an archive holds, in one pass over the store. */
+
+import { KINDS, type Kind, kindOf } from "../../record/ids.ts";
+import type { Photo } from "../../record/kinds/photo.ts";
+import type { RecordState } from "../../record/record.ts";
+import { failed, ok, type Result } from "../../record/result.ts";
+import type { Connection } from "../../store/connection.ts";
+import { pages } from "../../store/pages.ts";
+import { photo } from "../../store/photos.ts";
+import { beginDigest } from "../format/digest.ts";
+import { LIMITS } from "../format/limits.ts";
+import { recordLine } from "../format/line.ts";
+import { README, RECORDS, VIEWS } from "../format/names.ts";
+import { readmeText } from "../format/readme.ts";
+import { lineViews } from "../format/views/line-view.ts";
+import { mapFeature, mapFoot, mapGlue, mapHead } from "../format/views/map.ts";
+import { linesHead, linesRow, marksHead, marksRows } from "../format/views/tables.ts";
+import type { Watch } from "./reports.ts";
+
+/** A text file of the archive, ready to be written. */
+export interface TextFile {
+  readonly name: string;
+  readonly content: Blob;
+  readonly sha256: string;
+}
+
+/** All that an archive holds but the bytes of its photos. */
+export interface Gathered {
+  readonly texts: readonly TextFile[];
+  readonly recordsDigest: string;
+  readonly counts: ReadonlyMap<Kind, number>;
+  readonly records: number;
+  readonly entryCount: number;
+  readonly photos: readonly { readonly sha256: string; readonly byteCount: number }[];
+  readonly missingPhotos: number;
+}
+
+const PAGE_RECORDS = 100;
+/** Text is handed to the browser in pieces of about this size, in UTF-16 code units. */
+const PIECE = 1_000_000;
+
+/**
+ * A text that grows piece by piece into a blob. Blobs are kept by the browser outside the memory of
+ * scripts, and capture may go on meanwhile: what was gathered stays as it was, and so do its digests.
+ */
+const beginText = (name: string) => {
+  const parts: Blob[] = [];
+  const digest = beginDigest();
+  let open = "";
+  const flush = (): void => {
+    const bytes = new TextEncoder().encode(open);
+    digest.add(bytes);
+    parts.push(new Blob([bytes]));
+    open = "";
+  };
+  return {
+    add: (text: string): void => {
+      open += text;
+      if (open.length > PIECE) flush();
+    },
+    end: (): TextFile => {
+      flush();
+      return { name, content: new Blob(parts), sha256: digest.hex() };
+    },
+  };
+};
+
+const gatherPhotos = async (connection: Connection, digests: ReadonlySet<string>, watch: Watch) => {
+  const photos: { sha256: string; byteCount: number }[] = [];
+  for (const sha256 of [...digests].sort()) {
+    if (watch.signal.aborted) return failed("exchange/stopped");
+    const row = await photo(connection, sha256);
+    if (!row.ok) return row;
+    const byteCount = row.value?.bytes.byteLength ?? 0;
+    if (byteCount > 0 && byteCount <= LIMITS.photoBytes) photos.push({ sha256, byteCount });
+  }
+  return ok(photos);
+};
+
+/**
+ * Reads every record once and makes the text files of an archive.
+ *
+ * @param about version of the app and calendar day, for the README
+ * @returns what was gathered; `exchange/stopped`, `exchange/record-too-large` (id), or what the store says
+ */
+export const gather = async (
+  connection: Connection,
+  about: { readonly appVersion: string; readonly day: string },
+  watch: Watch,
+): Promise<Result<Gathered>> => {
+  const readme = beginText(README);
+  readme.add(readmeText(about.appVersion, about.day));
+  const records = beginText(RECORDS);
+  const lines = beginText(VIEWS.lines);
+  const marks = beginText(VIEWS.marks);
+  const map = beginText(VIEWS.map);
+  lines.add(linesHead);
+  marks.add(marksHead);
+  map.add(mapHead);
+  const views = lineViews();
+  const counts = new Map<Kind, number>(KINDS.map((kind) => [kind, 0]));
+  const digests = new Set<string>();
+  let entryCount = 0;
+  let features = 0;
+  let done = 0;
+
+  const addRecord = (record: RecordState): void => {
+    const kind = kindOf(record.id);
+    counts.set(kind, (counts.get(kind) ?? 0) + 1);
+    entryCount += record.entries.length;
+    if (kind === "photo") for (const { body } of record.revs) digests.add((body as Photo).sha256);
+    const view = views.next(record);
+    if (view === undefined) return;
+    lines.add(linesRow(view));
+    marks.add(marksRows(view));
+    const feature = mapFeature(view);
+    if (feature === undefined) return;
+    map.add(features === 0 ? feature : mapGlue + feature);
+    features += 1;
+  };
+
+  for await (const page of pages(connection, PAGE_RECORDS)) {
+    if (watch.signal.aborted) return failed("exchange/stopped");
+    if (!page.ok) return page;
+    for (const record of page.value) {
+      const line = recordLine(record);
+      // Three bytes is the most that UTF-8 needs for one UTF-16 code unit.
+      if (line.length * 3 > LIMITS.lineBytes) return failed("exchange/record-too-large", { id: record.id });
+      records.add(line);
+      addRecord(record);
+    }
+    done += page.value.length;
+    watch.onProgress({ step: "gathering", done, of: null });
+  }
+  map.add(mapFoot);
+  const photos = await gatherPhotos(connection, digests, watch);
+  if (!photos.ok) return photos;
+  const recordsFile = records.end();
+  if (recordsFile.content.size > LIMITS.recordsBytes) return failed("exchange/too-many-records");
+  return ok({
+    texts: [readme.end(), recordsFile, lines.end(), marks.end(), map.end()],
+    recordsDigest: recordsFile.sha256,
+    counts,
+    records: done,
+    entryCount,
+    photos: photos.value,
+    missingPhotos: digests.size - photos.value.length,
+  });
+};

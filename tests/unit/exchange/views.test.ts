@@ -1,0 +1,222 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { parseLine } from "../../../src/exchange/format/line.ts";
+import { photoDigest, photoName, volumeFileName } from "../../../src/exchange/format/names.ts";
+import { csvHead, csvRow } from "../../../src/exchange/format/views/csv.ts";
+import { type LineView, lineViews } from "../../../src/exchange/format/views/line-view.ts";
+import { mapFeature } from "../../../src/exchange/format/views/map.ts";
+import { linesHead, linesRow, marksHead, marksRows } from "../../../src/exchange/format/views/tables.ts";
+import { utcText } from "../../../src/exchange/format/views/utc.ts";
+
+describe("cells of a table", () => {
+  // The beginnings that OWASP's page "CSV Injection" lists; the line feed is common practice, no source.
+  test.each(["=", "+", "-", "@", "\t", "\r", "\n"])("a text that begins with %j is no formula", (start) => {
+    const row = csvRow([`${start}cmd|' /C calc'!A0`]);
+    expect(row.replace(/^"/, "").startsWith(`'${start}`)).toBe(true);
+  });
+
+  test("a number is never changed: western longitudes stay numbers", () => {
+    expect(csvRow([-1.25, 0, 1e-7, -3])).toBe("-1.25,0,1e-7,-3\r\n");
+  });
+
+  test("commas, quotes and line breaks are quoted (RFC 4180, section 2)", () => {
+    expect(csvRow(["a,b", 'say "so"', "two\r\nlines", null, ""])).toBe(
+      '"a,b","say ""so""","two\r\nlines",,\r\n',
+    );
+  });
+
+  test("a table begins with the byte order mark", () => {
+    expect([...new TextEncoder().encode(csvHead(["field"]))].slice(0, 3)).toEqual([0xef, 0xbb, 0xbf]);
+  });
+});
+
+test("moments are written as ECMAScript's own Date writes them, to the second", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: Date.UTC(0, 0, 1), max: Date.UTC(9999, 11, 31) }), (ms) => {
+      expect(utcText(ms)).toBe(`${new Date(ms).toISOString().slice(0, 19)}Z`);
+    }),
+    { numRuns: 5000 },
+  );
+  expect(utcText(Date.UTC(2024, 1, 29, 23, 59, 59, 999))).toBe("2024-02-29T23:59:59Z");
+  expect(utcText(8.64e15)).toBe("");
+});
+
+test("names of files", () => {
+  const digest = "a".repeat(64);
+  expect(photoDigest(photoName(digest))).toBe(digest);
+  expect(photoDigest("photos/../x.jpg")).toBeUndefined();
+  expect(volumeFileName("2024-05-01", 2, 3)).toBe("mulchmark-2024-05-01-02-of-03.zip");
+});
+
+const id = (kind: string, n: number): string => `${kind}-${String(n).padStart(32, "0")}`;
+const revision = (body: unknown, more: object = {}) => ({
+  rev: "00000000000000b1",
+  dot: ["00000000000000a1", 1],
+  seen: [],
+  stamp: { wallMs: 0, counter: 0, device: "00000000000000d1" },
+  author: null,
+  v: 1,
+  body,
+  ...more,
+});
+const position = (latitudeDeg: number, longitudeDeg: number) => ({
+  position: { latitudeDeg, longitudeDeg, accuracyM: 4, spreadM: 1, fixes: 9, how: "standing-still", atMs: 0 },
+  why: null,
+});
+const nowhere = { position: null, why: "denied" };
+const lineBody = {
+  type: "line",
+  visit: id("visit", 3),
+  field: id("field", 1),
+  strip: id("strip", 2),
+  rope: id("kit", 4),
+  way: "mark-by-mark",
+  angleToRowsDeg: 45,
+  place: "between-rows",
+  start: position(52.5, -1.25),
+  end: position(52.6, -1.35),
+  person: null,
+  fifthKey: null,
+  askThickness: false,
+  rowSpacingM: null,
+  passWidthM: null,
+  startedAtMs: 1_714_557_600_000,
+};
+const entry = (n: number, more: object) => ({
+  v: 1,
+  id: `000000000000000${n}`,
+  n,
+  lookedAtMs: 1_714_557_600_000,
+  enteredAtMs: 1_714_557_600_000,
+  monoMs: 0,
+  page: "00000000000000e1",
+  device: "00000000000000d1",
+  by: null,
+  ...more,
+});
+const mark = (n: number, at: number, cover: string, more: object = {}) =>
+  entry(n, { type: "mark", mark: at, cover, ...more });
+
+const viewOf = (line: object, entries: readonly object[], more: object = {}): LineView | undefined => {
+  const names = [
+    [
+      "field",
+      1,
+      {
+        name: "=Top Field",
+        farm: null,
+        boundary: null,
+        rowDirectionDeg: null,
+        soilTexture: null,
+        harvestCrop: null,
+      },
+    ],
+    ["strip", 2, { field: id("field", 1), name: "A, north", done: [], wholeField: false, rep: null }],
+    ["kit", 4, { type: "rope", name: "R1", marks: 5, spacingM: 0.3 }],
+    ["visit", 3, { field: id("field", 1), day: "2024-05-01", harvestYear: null }],
+  ] as const;
+  const records = [
+    ...names.map(([kind, n, body]) => ({
+      id: id(kind, n),
+      erased: false,
+      revs: [revision(body)],
+      entries: [] as object[],
+    })),
+    { id: id("observation", 5), erased: false, revs: [revision(line, more)], entries: [...entries] },
+  ];
+  const views = lineViews();
+  return records
+    .map((record) => {
+      const read = parseLine(JSON.stringify(record));
+      if (!read.ok) throw new Error(JSON.stringify(read.problem));
+      return views.next(read.value);
+    })
+    .at(-1);
+};
+
+const cellsOf = (head: string, row: string): Record<string, string> => {
+  const split = (text: string): string[] =>
+    [
+      ...text
+        .replace("\ufeff", "")
+        .trimEnd()
+        .matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g),
+    ].map(([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? "");
+  const cells = split(row);
+  return Object.fromEntries(split(head).map((name, at) => [name, cells[at] ?? "missing"]));
+};
+
+describe("a line in the views", () => {
+  const entries = [
+    mark(1, 1, "residue", { stance: "standing" }),
+    mark(2, 2, "bare"),
+    mark(3, 4, "green"),
+    mark(4, 5, "residue"),
+    entry(5, { type: "thickness", mark: 4, value: 12, unit: "mm", typed: "12" }),
+  ];
+
+  test("has its counts, names, units and position", () => {
+    const view = viewOf(lineBody, entries);
+    if (view === undefined) throw new Error("no view");
+    expect(cellsOf(linesHead, linesRow(view))).toMatchObject({
+      field: "'=Top Field",
+      strip: "A, north",
+      "visit day": "2024-05-01",
+      "begun (UTC)": "2024-05-01T10:00:00Z",
+      "marks on the rope": "5",
+      "spacing (m)": "0.3",
+      "marks read": "4",
+      "residue flat": "1",
+      "residue standing": "1",
+      bare: "1",
+      green: "1",
+      stone: "0",
+      "not read": "1",
+      "two answers": "0",
+      "start latitude (deg)": "52.5",
+      "start longitude (deg)": "-1.25",
+      "end accuracy (m)": "4",
+    });
+    const rows = marksRows(view).trimEnd().split("\r\n");
+    expect(rows).toHaveLength(4);
+    expect(cellsOf(marksHead, rows[2] ?? "")).toMatchObject({
+      mark: "4",
+      "what lay there": "green",
+      "mulch thickness": "12",
+      "unit of thickness": "mm",
+    });
+  });
+
+  test("shows two answers of two phones as two rows, in no sum", () => {
+    const view = viewOf(lineBody, [mark(1, 1, "bare"), { ...mark(1, 1, "green"), id: "000000000000000f" }]);
+    if (view === undefined) throw new Error("no view");
+    expect(cellsOf(linesHead, linesRow(view))).toMatchObject({ "two answers": "1", bare: "0", green: "0" });
+    expect(marksRows(view).trimEnd().split("\r\n")).toHaveLength(2);
+  });
+
+  test("lies on the map as a line, a point, or not at all (RFC 7946: longitude first)", () => {
+    const featureOf = (body: object): unknown => {
+      const view = viewOf(body, entries);
+      const text = view === undefined ? undefined : mapFeature(view);
+      return text === undefined ? undefined : JSON.parse(text);
+    };
+    expect(featureOf(lineBody)).toMatchObject({
+      type: "Feature",
+      geometry: {
+        type: "LineString",
+        coordinates: [
+          [-1.25, 52.5],
+          [-1.35, 52.6],
+        ],
+      },
+    });
+    expect(featureOf({ ...lineBody, start: nowhere })).toMatchObject({
+      geometry: { type: "Point", coordinates: [-1.35, 52.6] },
+    });
+    expect(featureOf({ ...lineBody, start: nowhere, end: nowhere })).toBeUndefined();
+  });
+
+  test("stays out when it was deleted", () => {
+    expect(viewOf(lineBody, entries, { deleted: true })).toBeUndefined();
+  });
+});
