@@ -19,6 +19,7 @@ const shippedToBrowser = [
   "zod/mini",
   "client-zip",
   "@noble/hashes/sha2.js",
+  "@noble/hashes/utils.js",
   "preact",
   "preact/hooks",
   "preact/jsx-runtime",

@@ -18,8 +18,18 @@ export interface Method {
   readonly sources: readonly SourceId[];
 }
 
-const LEVEL: Constant = { symbol: "1−α", value: constant.CONFIDENCE_LEVEL, unit: "1", source: "own-rule" };
-const PLANNED: Constant = { symbol: "k", value: constant.PLANNING_SPREAD, unit: "1", source: "laflen-1981" };
+const LEVEL = {
+  symbol: "1−α",
+  value: constant.CONFIDENCE_LEVEL,
+  unit: "1",
+  source: "own-rule",
+} as const satisfies Constant;
+const PLANNED = {
+  symbol: "k",
+  value: constant.PLANNING_SPREAD,
+  unit: "1",
+  source: "laflen-1981",
+} as const satisfies Constant;
 
 export const METHODS = {
   "marks-share": {

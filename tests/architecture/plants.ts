@@ -56,6 +56,20 @@ export const compilerPlants: Record<string, Plant> = {
     refused: "src/exchange/merge/planted-index.ts",
     rules: foreignFile,
   },
+  "a language that misses a word": {
+    files: {
+      "src/screens/planted-language.ts": [
+        'import { type Catalogue, english } from "./catalogue.ts";',
+        'import { TRADE_WORDS } from "./parts/trade.ts";',
+        'const { areas, ...others } = english(TRADE_WORDS["uk-ie"]);',
+        "export const left = areas;",
+        "export const language: Catalogue = others;",
+        "",
+      ].join("\n"),
+    },
+    refused: "src/screens/planted-language.ts",
+    rules: ["TS2741"],
+  },
   "a file of src in the service worker": {
     files: {
       "src/record/planted-for-worker.ts": exported,

@@ -1,12 +1,11 @@
 /** Ground cover of a whole field: every strip on every day it was visited. */
 import type { RecordId } from "../../record/ids.ts";
-import type { Result } from "../../record/result.ts";
+import { ok, type Result } from "../../record/result.ts";
 import type { Place } from "../../record/shapes.ts";
-import type { Estimate } from "../estimate.ts";
+import type { Bounds } from "../estimate.ts";
 import type { Counting, LineCounts } from "./line.ts";
-import { type LinesNeeded, linesNeeded } from "./lines-needed.ts";
 import { coverOfStrip } from "./strip.ts";
-import { type Chance, chanceOfAtLeast } from "./targets.ts";
+import { chanceOfAtLeast } from "./targets.ts";
 
 /** Changes whenever these results could come out differently, so that kept ones are worked out again. */
 export const FIELD_COVER_VERSION = "field-cover-1";
@@ -18,7 +17,6 @@ export interface LineOfField {
   readonly day: string;
   readonly strip: RecordId<"strip">;
   readonly place: Place | null;
-  readonly ropeMarks: number;
   /** Only finished lines count towards a strip. */
   readonly finished: boolean;
   readonly counts: LineCounts;
@@ -26,10 +24,18 @@ export interface LineOfField {
 
 /** What the person wants to know. */
 export interface CoverWanted extends Counting {
-  /** Half width of the range to plan for, as a share. */
-  readonly giveOrTake: number;
   /** Share of the ground that is enough; null for none. */
   readonly target: number | null;
+}
+
+/**
+ * A strip's cover as lists and drawings need it. A field of many years has hundreds of them: whatever else
+ * `coverOfStrip` says is worked out again where somebody asks for it.
+ */
+export interface CoverFound {
+  readonly value: number;
+  readonly n: number;
+  readonly range: Result<Bounds>;
 }
 
 /** One strip on one day. */
@@ -42,10 +48,9 @@ export interface StripOnDay {
   readonly unfinished: number;
   /** Each place against the row that lines lie at, once; null among them where it was not said. */
   readonly places: readonly (Place | null)[];
-  readonly cover: Result<Estimate>;
-  readonly more: Result<LinesNeeded>;
-  /** Chance that the true cover is at least the target; null without a target. */
-  readonly chance: Result<Chance> | null;
+  readonly cover: Result<CoverFound>;
+  /** Chance that the true cover is at least the target; null without a target or with too few lines. */
+  readonly chance: number | null;
 }
 
 /** A field as its lines tell it. */
@@ -57,6 +62,23 @@ export interface FieldCover {
   readonly onDays: readonly StripOnDay[];
 }
 
+const found = (counts: readonly LineCounts[], wanted: CoverWanted): Result<CoverFound> => {
+  const cover = coverOfStrip(counts, "ground-cover", wanted);
+  if (!cover.ok) return cover;
+  const { value, n, range } = cover.value;
+  return ok({
+    value,
+    n,
+    range: range.ok ? ok({ lower: range.value.lower, upper: range.value.upper }) : range,
+  });
+};
+
+const chanceIn = (counts: readonly LineCounts[], wanted: CoverWanted): number | null => {
+  if (wanted.target === null) return null;
+  const chance = chanceOfAtLeast(counts, "ground-cover", wanted, wanted.target);
+  return chance.ok ? chance.value.chance : null;
+};
+
 const stripOnDay = (lines: readonly LineOfField[], first: LineOfField, wanted: CoverWanted): StripOnDay => {
   const finished = lines.filter((line) => line.finished);
   const counts = finished.map((line) => line.counts);
@@ -67,12 +89,8 @@ const stripOnDay = (lines: readonly LineOfField[], first: LineOfField, wanted: C
     finished: finished.length,
     unfinished: lines.length - finished.length,
     places: [...new Set(lines.map(({ place }) => place))],
-    cover: coverOfStrip(counts, "ground-cover", wanted),
-    more: linesNeeded(counts, "ground-cover", wanted, {
-      giveOrTake: wanted.giveOrTake,
-      marksPerLine: first.ropeMarks,
-    }),
-    chance: wanted.target === null ? null : chanceOfAtLeast(counts, "ground-cover", wanted, wanted.target),
+    cover: found(counts, wanted),
+    chance: chanceIn(counts, wanted),
   };
 };
 
@@ -81,13 +99,13 @@ const stripOnDay = (lines: readonly LineOfField[], first: LineOfField, wanted: C
  * belong together: a visit is one field on one day, even when two people began one each.
  *
  * @param lines oldest first
- * @param wanted how kinds are added up, which range to plan for, which target
+ * @param wanted how kinds are added up, which target
  * @returns a strip without a finished line carries `science/no-marks-read` in place of its cover
  *
- * Source: `coverOfStrip`, `linesNeeded`, `chanceOfAtLeast`.
+ * Source: `coverOfStrip`, `chanceOfAtLeast`.
  *
  * @example
- * coverOfField(lines, { stoneCounts: false, giveOrTake: 0.05, target: 0.75 }).onDays[0];
+ * coverOfField(lines, { stoneCounts: false, target: 0.75 }).onDays[0];
  */
 export const coverOfField = (lines: readonly LineOfField[], wanted: CoverWanted): FieldCover => {
   const groups = new Map<string, LineOfField[]>();

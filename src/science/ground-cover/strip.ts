@@ -61,8 +61,9 @@ const logitRange = (strip: StripShare): Result<Interval> => {
  * How often a 95 % range holds the truth, by simulation of beta-binomial lines of 100 marks, 3, 5 and 8 lines
  * (tests/property): 94.6 to 96.4 of 100 at 30, 60 and 90 % cover with the planning spread; the same with four
  * times the variance of independent marks. It dips to between 90 and 92 of 100 when only about five hits are
- * to be expected in the whole strip and lines vary three times as much as independent marks. Of strips whose
- * lines agree better than chance, 86 to 94 of 100.
+ * to be expected in the whole strip and lines vary three times as much as independent marks. Strips whose lines
+ * agree better than chance are the weak spot: 86 to 94 of 100 with the planning spread, and as few as 45 of 100
+ * when the ground really varies four times as much as independent marks; they carry their caution.
  *
  * @param lines the lines of one strip on one visit, in any order
  * @param kind which kind of cover

@@ -1,0 +1,70 @@
+import { expect, it } from "vitest";
+import { coverOfField, type LineOfField } from "../../../src/science/ground-cover/field-cover.ts";
+import { idOf } from "../record/made-up.ts";
+import { line, reached } from "./counts.ts";
+
+let counted = 0;
+const on = (day: string, strip: number, hits: number, more: Partial<LineOfField> = {}): LineOfField => {
+  counted += 1;
+  return {
+    id: idOf("observation", counted),
+    visit: idOf("visit", 1),
+    day,
+    strip: idOf("strip", strip),
+    place: "between-rows",
+    finished: true,
+    counts: line(hits),
+    ...more,
+  };
+};
+const WANTED = { stoneCounts: false, target: 0.3 };
+
+it("puts the lines of a strip on a day together: 220 hits of 500 marks by hand", () => {
+  const lines = [44, 36, 52, 41, 47].map((hits) => on("2026-05-07", 1, hits));
+  const [found] = coverOfField(lines, WANTED).onDays;
+  if (found === undefined) throw new Error("nothing found");
+  expect(reached(found.cover)).toMatchObject({ value: 0.44, n: 5 });
+  expect(found.chance).toBeGreaterThan(0.95);
+});
+
+it("keeps days and strips apart, newest day first, and leaves open lines out of the value", () => {
+  const { onDays, lines, unfinished } = coverOfField(
+    [
+      on("2025-05-07", 1, 10),
+      on("2026-05-07", 1, 40),
+      on("2026-05-07", 1, 90, { finished: false }),
+      on("2026-05-07", 2, 70),
+    ],
+    WANTED,
+  );
+  expect(onDays.map(({ day, strip }) => [day, strip])).toEqual([
+    ["2026-05-07", idOf("strip", 1)],
+    ["2026-05-07", idOf("strip", 2)],
+    ["2025-05-07", idOf("strip", 1)],
+  ]);
+  expect(onDays[0]).toMatchObject({
+    finished: 1,
+    unfinished: 1,
+    cover: { value: { value: 0.4, n: 1 } },
+    chance: null,
+  });
+  expect(lines).toBe(4);
+  expect(unfinished).toHaveLength(1);
+});
+
+it("takes two visits of one day for one", () => {
+  const { onDays } = coverOfField(
+    [on("2026-05-07", 1, 40), on("2026-05-07", 1, 60, { visit: idOf("visit", 2) })],
+    WANTED,
+  );
+  expect(onDays).toHaveLength(1);
+  expect(onDays[0]?.visits).toEqual([idOf("visit", 1), idOf("visit", 2)]);
+});
+
+it("names each place that lines lie at, so that unlike can be said before any number", () => {
+  const { onDays } = coverOfField(
+    [on("2026-05-07", 1, 40), on("2026-05-07", 1, 60, { place: "wheel-track" }), on("2026-05-07", 1, 50)],
+    WANTED,
+  );
+  expect(onDays[0]?.places).toEqual(["between-rows", "wheel-track"]);
+});
