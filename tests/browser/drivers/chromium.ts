@@ -38,12 +38,17 @@ const report = "__reportPolicyViolation";
  *
  * @param profile a folder to keep the profile in, to open it again after the browser was ended;
  * without it the profile goes with the browser
+ * @param env what the browser finds in its surroundings besides this process's own
  */
-export async function startChromium(profile?: string): Promise<ChromiumDriver> {
+export async function startChromium(
+  profile?: string,
+  env: Readonly<Record<string, string>> = {},
+): Promise<ChromiumDriver> {
   const folder = profile ?? temporaryFolder("chromium-profile");
   const context = await chromium.launchPersistentContext(folder, {
     executablePath: await findChromium(),
     args: [...chromiumArguments],
+    env: { ...process.env, ...env },
     viewport: { width: 390, height: 844 },
     hasTouch: true,
     isMobile: true,

@@ -1,6 +1,7 @@
 import { createReadStream, existsSync, statSync } from "node:fs";
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
 import { extname, join, resolve, sep } from "node:path";
+import { text } from "node:stream/consumers";
 
 const kinds: Readonly<Record<string, string>> = {
   ".css": "text/css; charset=utf-8",
@@ -42,6 +43,8 @@ export interface Served {
   readonly under: string;
   /** Further files by their whole path on the host, for tests only. */
   readonly beside?: Readonly<Record<string, string>>;
+  /** Takes what the page posts to the host, for tests that must know what a page did before it was killed. */
+  readonly take?: (path: string, text: string) => void;
 }
 
 /**
@@ -50,7 +53,7 @@ export interface Served {
  * @example
  * const host = await serveBuilt({ directory: builtFolder, under: "/farm/tools/" });
  */
-export async function serveBuilt({ directory, under, beside = {} }: Served): Promise<BuiltServer> {
+export async function serveBuilt({ directory, under, beside = {}, take }: Served): Promise<BuiltServer> {
   const asked = new Map<string, number>();
   const missed: string[] = [];
   let served = resolve(directory);
@@ -58,11 +61,18 @@ export async function serveBuilt({ directory, under, beside = {} }: Served): Pro
 
   const server = createServer((request, response) => {
     const path = pathOf(request);
+    if (request.method === "POST" && take !== undefined) {
+      void text(request).then((posted) => {
+        take(path, posted);
+        response.writeHead(204).end();
+      });
+      return;
+    }
     asked.set(path, (asked.get(path) ?? 0) + 1);
-    const text = beside[path];
+    const besideText = beside[path];
     const file = withheld?.test(path) ? undefined : fileFor(path, under, served);
-    if (text !== undefined) {
-      send(response, path).end(text);
+    if (besideText !== undefined) {
+      send(response, path).end(besideText);
     } else if (file === undefined) {
       missed.push(path);
       response.writeHead(404, { "content-type": "text/plain; charset=utf-8" }).end("not here");

@@ -22,18 +22,10 @@ export async function startWebKit(): Promise<WebKitDriver> {
     removeFolder(folder);
   };
   try {
-    const screen = startProgram(paths.screen, ["-displayfd", "3", "-screen", "0", "800x900x24"], {}, 3);
+    const { screen, display } = await startScreen(paths.screen);
     started.push(screen);
-    const display = await displayOf(screen);
     const port = await freePort();
-    const env = {
-      DISPLAY: `:${display}`,
-      HOME: folder,
-      XDG_DATA_HOME: `${folder}/data`,
-      XDG_CACHE_HOME: `${folder}/cache`,
-      // Under the language `C`, Intl throws on navigator.language.
-      LANG: "en_US.UTF-8",
-    };
+    const env = webKitSurroundings(display, folder);
     started.push(startProgram(paths.driver, [`--port=${port}`], env, 2));
     const base = `http://127.0.0.1:${port}`;
     await until("WebKitWebDriver answers", () =>
@@ -101,6 +93,24 @@ async function send(method: string, url: string, body?: object): Promise<unknown
     throw new Error(`WebKit: ${method} ${new URL(url).pathname}: ${JSON.stringify(value)}`);
   }
   return value;
+}
+
+/** Starts a screen that nobody sees, under a number that is free. */
+export async function startScreen(path: string): Promise<{ screen: ChildProcess; display: string }> {
+  const screen = startProgram(path, ["-displayfd", "3", "-screen", "0", "800x900x24"], {}, 3);
+  return { screen, display: await displayOf(screen) };
+}
+
+/** What WebKit's programs find in their surroundings: their screen, and a home of their own. */
+export function webKitSurroundings(display: string, folder: string): Readonly<Record<string, string>> {
+  return {
+    DISPLAY: `:${display}`,
+    HOME: folder,
+    XDG_DATA_HOME: `${folder}/data`,
+    XDG_CACHE_HOME: `${folder}/cache`,
+    // Under the language `C`, Intl throws on navigator.language.
+    LANG: "en_US.UTF-8",
+  };
 }
 
 /** The screen chooses a number that is free and says it. */

@@ -1,0 +1,75 @@
+/** Bars above every screen: what the store, a newer build or a failed touch has to say. */
+import type { ComponentChildren } from "preact";
+import { sentenceFor } from "../screens/catalogue.ts";
+import type { House } from "../screens/parts/house.ts";
+import { notices, problems } from "./house.ts";
+import { changedElsewhere, chunkMissing, takeUpdate, updateWaiting } from "./update.ts";
+import { appWords } from "./words.ts";
+
+const Bar = (props: {
+  readonly children: ComponentChildren;
+  readonly label?: string;
+  readonly onPress?: () => void;
+}) => (
+  <div class="bar" role="alert">
+    <p>{props.children}</p>
+    {props.onPress === undefined ? null : (
+      <button type="button" class="key" onClick={props.onPress}>
+        {props.label}
+      </button>
+    )}
+  </div>
+);
+
+const reload = () => location.reload();
+
+/** The bars. While a line is counted a newer build is not offered: it would stand in the way of the keys. */
+export const Bars = (props: { readonly house: House; readonly running: boolean }) => {
+  const words = appWords().bars;
+  const said = notices.value;
+  const gone = said.get("gone");
+  const all = [
+    said.has("busy") ? <Bar>{words.busy}</Bar> : null,
+    said.has("storage-full") ? <Bar>{words.full}</Bar> : null,
+    said.has("newer-window") ? (
+      <Bar label={words.load} onPress={reload}>
+        {words.newer}
+      </Bar>
+    ) : null,
+    said.has("blocked") ? <Bar>{words.blocked}</Bar> : null,
+    said.has("refused") ? <Bar>{words.refused}</Bar> : null,
+    gone?.type === "gone" ? (
+      <Bar label={words.load} onPress={reload}>
+        {words.gone} {gone.commands.map((command) => JSON.stringify(command)).join(" ")}
+      </Bar>
+    ) : null,
+    changedElsewhere.value ? (
+      <Bar label={words.load} onPress={reload}>
+        {words.changed}
+      </Bar>
+    ) : null,
+    chunkMissing.value ? (
+      <Bar label={words.load} onPress={reload}>
+        {words.chunk}
+      </Bar>
+    ) : null,
+    updateWaiting.value && !props.running ? (
+      <Bar label={words.take} onPress={takeUpdate}>
+        {words.update}
+      </Bar>
+    ) : null,
+    ...problems.value.map((problem) => (
+      <Bar
+        key={problem.code}
+        label={words.close}
+        onPress={() => {
+          problems.value = problems.value.filter((one) => one !== problem);
+        }}
+      >
+        {sentenceFor(props.house.words.value, problem)}
+      </Bar>
+    )),
+  ];
+  // Over a running test the bars lie on the head: pushing the screen down would move the keys.
+  return <div class={`bars ${props.running ? "over-head" : ""}`}>{all}</div>;
+};

@@ -1,0 +1,25 @@
+/** Words of the bars above the screens, and of the screen that stands when the records cannot be reached. */
+export const appWords = () => ({
+  bars: {
+    busy: "Another window is busy with the records. What you touched waits and is not lost.",
+    full: "This device has no room left. Readings are still taken; photos are not.",
+    newer: "A newer Mulchmark is open in another window. Load this window again to go on.",
+    blocked: "Another window still runs an older Mulchmark. Close it to go on.",
+    changed: "Mulchmark was brought up to date in another window. Load this window again when it suits you.",
+    chunk: "A part of Mulchmark is not on this device any more. Load this window again; nothing is lost.",
+    update: "A newer Mulchmark is ready. Nothing will be lost.",
+    updateLater: "A newer Mulchmark is ready. It waits until the line is done.",
+    take: "Take it",
+    load: "Load again",
+    gone: "The records cannot be reached, and loading again has not helped. These values are not saved yet: write them down.",
+    refused: "Something kept from before could not be written down.",
+    close: "Close",
+  },
+  closed: {
+    title: "The records cannot be opened",
+    future:
+      "They were made by a newer Mulchmark: this one knows version {knows}, they need version {has}. Nothing was changed. Bring Mulchmark up to date, then open it again.",
+    other: "Nothing was changed. Close other windows of Mulchmark and load this one again.",
+    load: "Load again",
+  },
+});

@@ -1,0 +1,114 @@
+/** The page of a field: its strips, what was found on them, its visits and lines. */
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../record/ids.ts";
+import { AskOnce } from "../parts/ask-once.tsx";
+import { type House, useHouse } from "../parts/house.ts";
+import { Key, WriteLine } from "../parts/keys.tsx";
+import { useLastShown } from "../parts/last-shown.ts";
+import { useLive } from "../parts/live.ts";
+import { fieldName } from "../parts/names.ts";
+import { Page } from "../parts/page.tsx";
+import { href } from "../parts/route.ts";
+import { todaysVisit } from "../parts/visits.ts";
+import { Cover } from "./cover.tsx";
+import { readCover } from "./cover-model.ts";
+import { type FarmChoice, Farms, farmChoice } from "./farms.tsx";
+import { LINES_AT_ONCE, Lines, Unfinished, Visits } from "./lines.tsx";
+import { correctField, type FieldNow, readField, remove } from "./model.ts";
+import { Strips } from "./strips.tsx";
+import "./fields.css";
+
+export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const settings = house.settings.value;
+  const [most, setMost] = useState(LINES_AT_ONCE);
+  const now = useLastShown(useLive(() => readField(house.records, props.field, most), [props.field, most]));
+  const ids = now?.same.ids.join(" ") ?? "";
+  // The results come by themselves: the page does not wait for them.
+  const found = useLive(
+    async () => (now === undefined || now === null ? undefined : readCover(house, settings, now.same.ids)),
+    [ids, settings],
+  );
+  const back = href({ at: "fields" });
+  if (now === undefined || now === null || now.same.field.deleted)
+    return (
+      <Page
+        title={now === undefined ? "\u00a0" : now === null ? words.fields.gone : words.fields.deleted}
+        back={back}
+        area="fields"
+      >
+        {null}
+      </Page>
+    );
+  return (
+    <Page
+      title={fieldName(words, now.same.field)}
+      under={now.farm?.body.name}
+      back={back}
+      area="fields"
+      foot={
+        <Key look="solid" onPress={() => void measureToday(house, now)}>
+          {words.fields.measureToday}
+        </Key>
+      }
+    >
+      <Strips now={now} found={found} />
+      <Cover now={now} found={found} />
+      <Visits now={now} />
+      <Lines now={now} onMore={() => setMost(most + LINES_AT_ONCE)} />
+      <Unfinished found={found} />
+      <section class="ruled keys last-keys">
+        <Correct now={now} />
+        <AskOnce
+          label={words.fields.delete}
+          question={words.fields.deleteAsk}
+          hint={words.fields.deleteHint}
+          yes={words.fields.deleteYes}
+          onYes={async () => {
+            // All that are the same go together: one left behind would stand in the list without its name.
+            const living = await house.records.many(now.same.ids);
+            const ids = living.filter(({ deleted }) => !deleted).map(({ id }) => id);
+            if (await remove(house, ids)) house.goInstead({ at: "fields" });
+          }}
+        />
+      </section>
+    </Page>
+  );
+};
+
+const measureToday = async (house: House, now: FieldNow): Promise<void> => {
+  const visit = await todaysVisit(house, now.same.ids);
+  if (visit !== null) house.go({ at: "visit", visit });
+};
+
+/** Name and farm can be corrected at any time. */
+const Correct = ({ now }: { readonly now: FieldNow }) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const { id, body } = now.same.field;
+  const [open, setOpen] = useState(false);
+  const [name, setName] = useState(body.name);
+  const [choice, setChoice] = useState<FarmChoice>(farmChoice(body.farm));
+  const show = () => {
+    setName(body.name);
+    setChoice(farmChoice(body.farm));
+    setOpen(true);
+  };
+  if (!open) return <Key onPress={show}>{words.fields.correct}</Key>;
+  return (
+    <div>
+      <WriteLine label={words.fields.name} value={name} onWrite={setName} />
+      <Farms farms={now.farms} choice={choice} onChoose={setChoice} />
+      <div class="keys two after-writing">
+        <Key onPress={() => setOpen(false)}>{words.common.close}</Key>
+        <Key
+          look="solid"
+          onPress={() => void correctField(house, id, name, choice).then((done) => done && setOpen(false))}
+        >
+          {words.common.done}
+        </Key>
+      </div>
+    </div>
+  );
+};

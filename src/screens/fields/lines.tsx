@@ -1,0 +1,91 @@
+/** Visits and lines of a field, newest first, from their headers alone: a field holds thousands of lines. */
+import { useState } from "preact/hooks";
+import { useHouse } from "../parts/house.ts";
+import { Key, LinkKey } from "../parts/keys.tsx";
+import { dayOf, writeClock, writeDay } from "../parts/numbers.ts";
+import { href } from "../parts/route.ts";
+import { TONGUE } from "../parts/words.common.ts";
+import { type CoverNow, nameWithFate } from "./cover-model.ts";
+import type { FieldNow } from "./model.ts";
+
+/** Lines shown at first, and added by each "show more". */
+export const LINES_AT_ONCE = 30;
+const VISITS_AT_ONCE = 5;
+
+export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => void }) => {
+  const words = useHouse().words.value;
+  const { lines, more, strips } = props.now.newest;
+  if (lines.length === 0) return null;
+  return (
+    <section class="ruled">
+      <h2>{words.fields.lines}</h2>
+      <ul class="rows">
+        {lines.map(({ id, body }) => (
+          <li key={id}>
+            <a class="row" href={href({ at: "line-sheet", line: id })}>
+              <span>
+                <b>{nameWithFate(words, strips.get(body.strip))}</b>
+                <small>
+                  {[
+                    `${writeDay(dayOf(body.startedAtMs), TONGUE)}, ${writeClock(body.startedAtMs, TONGUE)}`,
+                    body.place === null ? words.fields.placeNotSaid : words.place[body.place],
+                  ].join(" · ")}
+                </small>
+              </span>
+            </a>
+          </li>
+        ))}
+      </ul>
+      {more ? <Key onPress={props.onMore}>{words.fields.more(LINES_AT_ONCE)}</Key> : null}
+    </section>
+  );
+};
+
+/** Lines that were begun and never finished; below the list, so that nothing moves when they are found. */
+export const Unfinished = ({ found }: { readonly found: CoverNow | undefined }) => {
+  const words = useHouse().words.value;
+  const lines = found?.cover.unfinished ?? [];
+  const [line] = lines;
+  if (line === undefined) return null;
+  return (
+    <section class="ruled">
+      <h2>{words.fields.unfinished(lines.length)}</h2>
+      <LinkKey to={href({ at: "line", line })} look="straw">
+        {words.fields.goOnWith}
+      </LinkKey>
+    </section>
+  );
+};
+
+export const Visits = ({ now }: { readonly now: FieldNow }) => {
+  const words = useHouse().words.value;
+  const [most, setMost] = useState(VISITS_AT_ONCE);
+  const hidden = now.visits.length - most;
+  if (now.visits.length === 0) return null;
+  return (
+    <section class="ruled">
+      <h2>{words.fields.visits}</h2>
+      <ul class="rows">
+        {now.visits.slice(0, most).map(({ id, body }) => (
+          <li key={id}>
+            <a class="row" href={href({ at: "visit", visit: id })}>
+              <span>
+                <b>{writeDay(body.day, TONGUE)}</b>
+                <small>
+                  {body.harvestYear === null
+                    ? words.fields.calendarYear(Number(body.day.slice(0, 4)))
+                    : words.fields.harvestYear(body.harvestYear)}
+                </small>
+              </span>
+            </a>
+          </li>
+        ))}
+      </ul>
+      {hidden > 0 ? (
+        <Key onPress={() => setMost(most + LINES_AT_ONCE)}>
+          {words.fields.more(Math.min(hidden, LINES_AT_ONCE))}
+        </Key>
+      ) : null}
+    </section>
+  );
+};

@@ -1,0 +1,177 @@
+/** Fields, their farms and strips: what is read for the list and for the page of one, and what is changed. */
+import type { RecordId } from "../../record/ids.ts";
+import type { Strip } from "../../record/kinds/strip.ts";
+import type { House } from "../parts/house.ts";
+import type { Listed, Reader } from "../parts/reader.ts";
+import { allFields, type SameField, sameField, sameStrip } from "../parts/same-field.ts";
+import { visitsOf } from "../parts/visits.ts";
+import { type FarmChoice, farmOf } from "./farms.tsx";
+
+/** A field with the day of its last visit. */
+export interface FieldOfFarm {
+  readonly same: SameField;
+  readonly lastDay: string | null;
+}
+
+/** The fields of one farm, by name; `farm` is undefined for those whose farm nobody has said. */
+export interface FarmFields {
+  readonly farm: Listed<"farm"> | undefined;
+  readonly fields: readonly FieldOfFarm[];
+}
+
+const byName = (a: string, b: string): number => a.localeCompare(b, "en", { numeric: true });
+
+/** Every living field by farm, farms by name, those without one last. */
+export const readFields = async (records: Reader): Promise<readonly FarmFields[]> => {
+  const [fields, visits, farms] = await Promise.all([
+    allFields(records),
+    records.list({ kind: "visit" }),
+    records.list({ kind: "farm" }),
+  ]);
+  const lastDay = new Map<RecordId<"field">, string>();
+  for (const { body } of visits) {
+    const before = lastDay.get(body.field);
+    if (before === undefined || body.day > before) lastDay.set(body.field, body.day);
+  }
+  const lastOf = ({ ids }: SameField): string | null =>
+    ids.reduce<string | null>((last, id) => {
+      const day = lastDay.get(id) ?? null;
+      return last === null || (day !== null && day > last) ? day : last;
+    }, null);
+  const groups = new Map<Listed<"farm"> | undefined, FieldOfFarm[]>();
+  for (const same of [...fields].sort((a, b) => byName(a.field.body.name, b.field.body.name))) {
+    const farm = farms.find(({ id }) => id === same.field.body.farm);
+    groups.set(farm, [...(groups.get(farm) ?? []), { same, lastDay: lastOf(same) }]);
+  }
+  return [...groups]
+    .map(([farm, own]) => ({ farm, fields: own }))
+    .sort((a, b) =>
+      a.farm === undefined || b.farm === undefined
+        ? Number(a.farm === undefined) - Number(b.farm === undefined)
+        : byName(a.farm.body.name, b.farm.body.name),
+    );
+};
+
+/** The newest lines of a field, from their headers alone. */
+export interface NewestLines {
+  readonly lines: readonly Listed<"observation">[];
+  readonly more: boolean;
+  /** The strips that they lie on, deleted ones too. */
+  readonly strips: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
+}
+
+const newestLines = async (
+  records: Reader,
+  ids: readonly RecordId<"field">[],
+  most: number,
+): Promise<NewestLines> => {
+  const lists = await Promise.all(
+    ids.map((field) => records.list({ field, kind: "observation" }, { newestFirst: true, limit: most + 1 })),
+  );
+  const newest = lists
+    .flat()
+    .filter(({ body }) => body.type === "line")
+    .sort((a, b) => b.row.keys.atMs - a.row.keys.atMs);
+  const lines = newest.slice(0, most);
+  const strips = await records.many([...new Set(lines.map(({ body }) => body.strip))]);
+  return { lines, more: newest.length > most, strips: new Map(strips.map((strip) => [strip.id, strip])) };
+};
+
+/** Everything of a field but its results. */
+export interface FieldNow {
+  readonly same: SameField;
+  readonly farm: Listed<"farm"> | undefined;
+  readonly farms: readonly Listed<"farm">[];
+  readonly strips: readonly Listed<"strip">[];
+  /** Newest first. */
+  readonly visits: readonly Listed<"visit">[];
+  readonly newest: NewestLines;
+}
+
+/**
+ * Reads the page of a field; null when it is not on this device. A field holds thousands of lines: no more
+ * than the headers that are shown are read, and no entries at all.
+ *
+ * @param most how many lines are listed
+ */
+export const readField = async (
+  records: Reader,
+  id: RecordId<"field">,
+  most: number,
+): Promise<FieldNow | null> => {
+  const same = await sameField(records, id);
+  if (same === undefined) return null;
+  const [newest, farms, visits, joins, ...strips] = await Promise.all([
+    newestLines(records, same.ids, most),
+    records.list({ kind: "farm" }),
+    visitsOf(records, same.ids),
+    records.joins(),
+    ...same.ids.map((field) => records.list({ field, kind: "strip" })),
+  ]);
+  const stripOf = sameStrip(joins);
+  return {
+    same,
+    farm: farms.find((farm) => farm.id === same.field.body.farm),
+    farms,
+    strips: strips.flat().filter((strip) => stripOf(strip.id) === strip.id),
+    visits: [...visits].reverse(),
+    newest,
+  };
+};
+
+/** Writes a new field; null, and the reason is shown, when it could not be written. */
+export const addField = async (
+  house: House,
+  name: string,
+  choice: FarmChoice,
+): Promise<RecordId<"field"> | null> => {
+  const { farm, commands } = farmOf(house.pen, choice);
+  const command = house.pen.write("field", {
+    name: name.trim(),
+    farm,
+    boundary: null,
+    rowDirectionDeg: null,
+    soilTexture: null,
+    harvestCrop: null,
+  });
+  const written = await house.write(...commands, command);
+  if (written.ok) return command.id;
+  house.tell(written.problem);
+  return null;
+};
+
+/** Corrects the name and the farm. */
+export const correctField = async (
+  house: House,
+  field: RecordId<"field">,
+  name: string,
+  choice: FarmChoice,
+): Promise<boolean> => {
+  const { farm, commands } = farmOf(house.pen, choice);
+  const written = await house.write(...commands, house.pen.change(field, { name: name.trim(), farm }));
+  if (!written.ok) house.tell(written.problem);
+  return written.ok;
+};
+
+/** Writes a strip: a new one, or a correction of one that is there. */
+export const writeStrip = async (
+  house: House,
+  strip: RecordId<"strip"> | null,
+  body: Strip,
+): Promise<boolean> => {
+  const written = await house.write(
+    strip === null ? house.pen.write("strip", body) : house.pen.change(strip, body),
+  );
+  if (!written.ok) house.tell(written.problem);
+  return written.ok;
+};
+
+/** Deletes records together; they can be brought back. */
+export const remove = async (
+  house: House,
+  ids: readonly (RecordId<"field"> | RecordId<"strip">)[],
+): Promise<boolean> => {
+  const written = await house.write(...ids.map((id) => house.pen.remove(id)));
+  if (!written.ok) house.tell(written.problem);
+  return written.ok;
+};

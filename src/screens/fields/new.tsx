@@ -1,0 +1,72 @@
+/** Adding a field: its name is enough, and even that can come later. */
+import { useState } from "preact/hooks";
+import { useHouse } from "../parts/house.ts";
+import { Key, LinkKey, WriteLine } from "../parts/keys.tsx";
+import { useLive } from "../parts/live.ts";
+import { Page } from "../parts/page.tsx";
+import { href } from "../parts/route.ts";
+import { fieldsNamed } from "../parts/same-name.ts";
+import { todaysVisit } from "../parts/visits.ts";
+import { type FarmChoice, Farms, farmChoice } from "./farms.tsx";
+import { addField } from "./model.ts";
+import "./fields.css";
+
+export const NewFieldScreen = () => {
+  const house = useHouse();
+  const words = house.words.value.fields;
+  const [name, setName] = useState("");
+  const [choice, setChoice] = useState<FarmChoice>(farmChoice(null));
+  const [busy, setBusy] = useState(false);
+  const farms = useLive(() => house.records.list({ kind: "farm" }), []);
+  const keep = async (thenMeasure: boolean) => {
+    if (busy) return;
+    setBusy(true);
+    const field = await addField(house, name, choice);
+    const visit = field !== null && thenMeasure ? await todaysVisit(house, [field]) : null;
+    setBusy(false);
+    if (visit !== null) house.goInstead({ at: "visit", visit });
+    else if (field !== null) house.goInstead({ at: "fields" });
+  };
+  return (
+    <Page
+      title={words.newTitle}
+      back={href({ at: "fields" })}
+      area="fields"
+      foot={
+        <div class="keys two">
+          <Key
+            onPress={() => (name.trim() === "" ? house.go({ at: "fields" }) : void keep(false))}
+            off={busy}
+          >
+            {words.backToList}
+          </Key>
+          <Key look="solid" onPress={() => void keep(true)} off={busy}>
+            {words.measureHere}
+          </Key>
+        </div>
+      }
+    >
+      <WriteLine label={words.name} hint={words.keptHint} value={name} onWrite={setName} />
+      <HereAlready name={name} />
+      {farms === undefined ? null : <Farms farms={farms} choice={choice} onChoose={setChoice} />}
+    </Page>
+  );
+};
+
+/** Fields that are called so already: one may be about to add the same field a second time. */
+const HereAlready = (props: { readonly name: string }) => {
+  const { records, words } = useHouse();
+  const named = useLive(
+    async () => (props.name.trim() === "" ? [] : fieldsNamed(records, props.name, null)),
+    [props.name],
+  );
+  return (
+    <div class="keys here-already">
+      {(named ?? []).map(({ field, farm }) => (
+        <LinkKey key={field.id} to={href({ at: "field", field: field.id })} look="straw">
+          {words.value.fields.hereAlready(field.body.name, farm?.body.name ?? null)}
+        </LinkKey>
+      ))}
+    </div>
+  );
+};

@@ -1,0 +1,81 @@
+import { writeNumber } from "../parts/numbers.ts";
+import type { TradeWords } from "../parts/trade.ts";
+import { TONGUE } from "../parts/words.common.ts";
+
+/** A chance as people say it; nearly sure is never said as sure. */
+const inHundred = (chance: number): string => {
+  const whole = Math.round(chance * 100);
+  if (whole >= 100) return "more than 99 in 100";
+  return whole <= 0 ? "less than 1 in 100" : `about ${writeNumber(whole, TONGUE)} in 100`;
+};
+
+/** Words of the findings, and of how a number was worked out. */
+export const findingsWords = (trade: TradeWords) => ({
+  findings: {
+    title: "Findings",
+    none: "No finding yet. Ground cover stands here once a line is finished.",
+    onDay: (day: string) => `Ground cover, ${day}`,
+    twoPlaces:
+      "One strip of each: this compares the places as they lie, and ground and treatment cannot be told apart.",
+    reps: "Strips of several reps stand here side by side; each is one place.",
+    unlike: (places: string) =>
+      `Not like with like: lines lie at different places against the row (${places}).`,
+    placeNotSaid: "place not said",
+    unfinished: "no finished line yet",
+    axis: (percent: string) => `${percent} %`,
+    target: (percent: string) => `target ${percent} %`,
+    chance: (chance: number, percent: string, strip: string) =>
+      `${strip}: the chance that true ground cover is at least ${percent} % is ${inHundred(chance)}.`,
+    chanceSampling: "This speaks of which places the lines fell on, not of misreading.",
+    localFirst: "Local codes, conservation rules and licensed advice come first.",
+    noChance: (strip: string, percent: string) =>
+      `${strip}: too few lines to say how likely ${percent} % is reached.`,
+    showTable: "Show as table",
+    showDrawing: "Show as drawing",
+    strip: "Strip",
+    value: "Ground cover",
+    rangeAndLines: "Range, lines",
+    toField: "Everything of this field",
+    more: "Show more fields",
+    drawing: (strip: string, value: string, range: string, lines: string) =>
+      `${strip}: ${value} %, ${range}, ${lines}`,
+  },
+  workedOut: {
+    title: "How this was worked out",
+    gone: "This strip is not on this device.",
+    noLines: "No line of this strip was finished on that day.",
+    readings: "What was read",
+    line: "Line",
+    hits: "Hits",
+    of: (hits: string, marks: string) => `${hits} of ${marks}`,
+    place: "Place",
+    placeNotSaid: "not said",
+    notFinished: "not finished, left out",
+    notRead: (count: number) => `${writeNumber(count, TONGUE)} not read`,
+    hitMeans: (stones: boolean) =>
+      stones
+        ? `A mark hits when the raindrop meets residue, living green or ${trade.stone} there first. ${trade.stone.charAt(0).toUpperCase()}${trade.stone.slice(1)} counts because you said so in the settings.`
+        : `A mark hits when the raindrop meets residue or living green there first. ${trade.stone.charAt(0).toUpperCase()}${trade.stone.slice(1)} is reported and does not count.`,
+    allKinds: "What lay at the marks, in percent of 100",
+    cautions: "To bear in mind",
+    noCautions: "Nothing beyond the range itself.",
+    formulas: "Formulas",
+    constants: "Numbers that the formulas hold",
+    sources: "Sources",
+    targetSetting: "target for the chance",
+    stonesSetting: `${trade.stone} counts as ground cover`,
+    yes: "yes",
+    no: "no",
+    showLines: "Show all lines",
+    toVisit: "To this visit",
+    kinds: {
+      "residue-flat": "residue, flat",
+      "residue-standing": "residue, standing",
+      green: "green",
+      bare: "bare",
+      stone: trade.stone,
+      own: "own key",
+    },
+    yourSettings: "Your settings",
+  },
+});

@@ -1,0 +1,164 @@
+/** The start of Measure: go on where a line was left, or say which field one stands in. */
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../../record/ids.ts";
+import { useHouse } from "../../parts/house.ts";
+import { Key, LinkKey } from "../../parts/keys.tsx";
+import { progressOf } from "../../parts/line-progress.ts";
+import { useLive } from "../../parts/live.ts";
+import { fieldName, stripName } from "../../parts/names.ts";
+import { writeDay } from "../../parts/numbers.ts";
+import { Page } from "../../parts/page.tsx";
+import { href } from "../../parts/route.ts";
+import { todaysVisit } from "../../parts/visits.ts";
+import { TONGUE } from "../../parts/words.common.ts";
+import {
+  type FieldToChoose,
+  type HomeNow,
+  measureNow,
+  type OpenLine,
+  readHome,
+  type TodayIn,
+} from "./model.ts";
+import "./home.css";
+
+/** Fields shown before "show more". */
+const FIELDS_AT_ONCE = 30;
+
+/** One thing at a time: a second touch while a visit is begun would begin another. */
+const useOnce = (): [boolean, (job: () => Promise<void>) => void] => {
+  const [busy, setBusy] = useState(false);
+  return [
+    busy,
+    (job) => {
+      if (busy) return;
+      setBusy(true);
+      void job().finally(() => setBusy(false));
+    },
+  ];
+};
+
+export const HomeScreen = () => {
+  const house = useHouse();
+  const words = house.words.value;
+  const home = useLive(() => readHome(house.records), []);
+  const [busy, once] = useOnce();
+  const choose = (fields: readonly RecordId<"field">[]) =>
+    once(async () => {
+      const visit = await todaysVisit(house, fields);
+      if (visit !== null) house.go({ at: "visit", visit });
+    });
+  return (
+    <Page
+      title={words.home.title}
+      area="measure"
+      foot={
+        <>
+          <Key onPress={() => once(() => measureNow(house))} off={busy}>
+            {words.home.nameLater}
+          </Key>
+          <LinkKey to={href({ at: "field-new" })}>{words.home.addField}</LinkKey>
+        </>
+      }
+    >
+      {home === undefined ? null : <Places home={home} onChoose={choose} />}
+    </Page>
+  );
+};
+
+const Places = (props: {
+  readonly home: HomeNow;
+  readonly onChoose: (fields: readonly RecordId<"field">[]) => void;
+}) => {
+  const words = useHouse().words.value;
+  const { open, today, fields } = props.home;
+  return (
+    <>
+      {open.length === 0 ? null : <OpenLines open={open} />}
+      <h2>{words.home.question}</h2>
+      {today.length + fields.length === 0 ? <p>{words.home.noFields}</p> : null}
+      {today.length === 0 ? null : <Today today={today} />}
+      {fields.length === 0 ? null : <Fields fields={fields} onChoose={props.onChoose} />}
+    </>
+  );
+};
+
+const OpenLines = ({ open }: { readonly open: readonly OpenLine[] }) => {
+  const words = useHouse().words.value;
+  return (
+    <section class="go-on">
+      <h2>{words.home.open}</h2>
+      <ul class="keys">
+        {open.map(({ line, field, strip }) => (
+          <li key={line.id}>
+            <LinkKey to={href({ at: "line", line: line.id })} look="straw">
+              <span class="stacked">
+                {`${fieldName(words, field)} · ${stripName(words, strip)}`}
+                <small>{`${progressOf(words, line)} · ${words.home.goOn}`}</small>
+              </span>
+            </LinkKey>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+const Today = ({ today }: { readonly today: readonly TodayIn[] }) => {
+  const words = useHouse().words.value;
+  return (
+    <section>
+      <h3>{words.home.today}</h3>
+      <ul class="rows">
+        {today.map(({ field, visit, lines }) => (
+          <li key={visit}>
+            <a class="row" href={href({ at: "visit", visit })}>
+              <span>
+                <b>{fieldName(words, field)}</b>
+                <small>{words.home.linesToday(lines)}</small>
+              </span>
+              <b>{words.home.goOn}</b>
+            </a>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};
+
+const Fields = (props: {
+  readonly fields: readonly FieldToChoose[];
+  readonly onChoose: (fields: readonly RecordId<"field">[]) => void;
+}) => {
+  const words = useHouse().words.value;
+  const [shown, setShown] = useState(FIELDS_AT_ONCE);
+  const hidden = props.fields.length - shown;
+  return (
+    <section>
+      <h3>{words.home.fields}</h3>
+      <ul class="rows">
+        {props.fields.slice(0, shown).map(({ same, farm, lastDay }) => (
+          <li key={same.field.id}>
+            <button type="button" class="row" onClick={() => props.onChoose(same.ids)}>
+              <span>
+                <b>{fieldName(words, same.field)}</b>
+                <small>
+                  {[
+                    ...(farm === undefined ? [] : [farm.body.name]),
+                    lastDay === null
+                      ? words.home.neverVisited
+                      : words.home.lastVisit(writeDay(lastDay, TONGUE)),
+                  ].join(" · ")}
+                </small>
+              </span>
+            </button>
+          </li>
+        ))}
+      </ul>
+      {hidden > 0 ? (
+        <Key onPress={() => setShown(shown + FIELDS_AT_ONCE)}>
+          {words.home.more(Math.min(hidden, FIELDS_AT_ONCE))}
+        </Key>
+      ) : null}
+    </section>
+  );
+};

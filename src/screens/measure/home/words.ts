@@ -1,0 +1,24 @@
+import { plural, writeNumber } from "../../parts/numbers.ts";
+import { TONGUE } from "../../parts/words.common.ts";
+
+/** Words of the start of Measure. */
+export const homeWords = () => ({
+  home: {
+    title: "Measure",
+    question: "Which field are you in?",
+    open: "Not finished yet",
+    goOn: "go on",
+    today: "Today",
+    fields: "Fields",
+    linesToday: (count: number) =>
+      count === 0
+        ? "no line yet today"
+        : `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "line", other: "lines" })} today`,
+    lastVisit: (day: string) => `last visit ${day}`,
+    neverVisited: "not measured yet",
+    addField: "Add a field",
+    nameLater: "Measure now, name the field later",
+    noFields: "No field yet. Add one, or measure now and name it later: nothing is lost by it.",
+    more: (count: number) => `Show ${writeNumber(count, TONGUE)} more`,
+  },
+});

@@ -1,0 +1,30 @@
+import type { RecordId } from "../../../record/ids.ts";
+import type { LineHeader } from "../../../record/kinds/observation.ts";
+import { moreSentence, stripSentence } from "../../parts/cover-words.ts";
+import { useHouse } from "../../parts/house.ts";
+import { useLive } from "../../parts/live.ts";
+import { stripCover } from "../../parts/strip-cover.ts";
+import { changesBeside } from "./heading.ts";
+
+/** The strip as its finished lines tell it, in sentences of fixed height. */
+export const StripSoFar = (props: {
+  readonly header: LineHeader;
+  readonly line: RecordId<"observation">;
+  readonly finished: boolean;
+}) => {
+  const { records, settings, words } = useHouse();
+  const { visit, strip } = props.header;
+  const now = settings.value;
+  const found = useLive(
+    () => stripCover(records, now, visit, strip),
+    [visit, strip, now, props.finished],
+    changesBeside(props.line),
+  );
+  return (
+    <p class="strip-so-far">
+      {found === undefined
+        ? ""
+        : `${stripSentence(words.value, found)} ${moreSentence(words.value, found, now)}`}
+    </p>
+  );
+};

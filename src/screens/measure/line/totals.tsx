@@ -1,0 +1,72 @@
+/** Sums of marks, counted aloud or on paper. */
+import { useState } from "preact/hooks";
+import { useHouse } from "../../parts/house.ts";
+import { Key, WriteLine } from "../../parts/keys.tsx";
+import type { LineModel } from "./model.ts";
+
+const KINDS = ["flat", "standing", "green", "bare", "stone", "own"] as const;
+type Kind = (typeof KINDS)[number];
+type Typed = Readonly<Record<Kind, string>>;
+
+const NOTHING: Typed = { flat: "", standing: "", green: "", bare: "", stone: "", own: "" };
+
+/** A count as typed; an empty line counts as none, null is not a count. */
+const count = (typed: string): number | null => {
+  const text = typed.trim();
+  if (text === "") return 0;
+  return /^\d{1,4}$/.test(text) ? Number(text) : null;
+};
+
+/** Six lines to write sums on; the sum of all stands below. */
+export const Totals = (props: {
+  readonly model: LineModel;
+  readonly marks: number;
+  readonly fifthKey: string | null;
+}) => {
+  const { words } = useHouse();
+  const [typed, setTyped] = useState<Typed>(NOTHING);
+  const line = words.value.line;
+  const label = (kind: Kind): string => {
+    if (kind === "flat" || kind === "standing") return line.kinds[kind];
+    return kind === "own" ? (props.fifthKey ?? line.cover.own) : line.cover[kind];
+  };
+  const kinds = KINDS.filter((kind) => kind !== "own" || props.fifthKey !== null);
+  const counts = Object.fromEntries(KINDS.map((kind) => [kind, count(typed[kind])])) as Record<
+    Kind,
+    number | null
+  >;
+  const sum = KINDS.reduce((total, kind) => total + (counts[kind] ?? 0), 0);
+  const readable = KINDS.every((kind) => counts[kind] !== null);
+  const fits = readable && sum >= 1 && sum <= props.marks;
+  const keep = () => {
+    const { flat, standing, green, bare, stone, own } = counts;
+    if (!fits || flat === null || standing === null || green === null) return;
+    if (bare === null || stone === null || own === null) return;
+    void props.model.totals({ flat, standing, green, bare, stone, own });
+  };
+  return (
+    <>
+      <main class="leaf">
+        <h2>{line.totalsQuestion}</h2>
+        {kinds.map((kind) => (
+          <WriteLine
+            key={kind}
+            numeric
+            label={label(kind)}
+            value={typed[kind]}
+            wrong={counts[kind] === null ? line.notACount : null}
+            onWrite={(text) => setTyped({ ...typed, [kind]: text })}
+          />
+        ))}
+      </main>
+      <div class="count-keys">
+        <p role="status" class={sum > props.marks ? "wrong" : ""}>
+          {sum > props.marks ? line.totalsTooMany(sum, props.marks) : line.totalsSum(sum, props.marks)}
+        </p>
+        <Key look="solid" off={!fits} onPress={keep}>
+          {line.keepTotals}
+        </Key>
+      </div>
+    </>
+  );
+};

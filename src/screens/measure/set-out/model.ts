@@ -1,0 +1,130 @@
+/** Setting out a line: what it was last time stands there already, and one key starts counting. */
+
+import { readClock } from "../../../device/clock.ts";
+import type { RecordId } from "../../../record/ids.ts";
+import type { Rope } from "../../../record/kinds/kit.ts";
+import type { LineHeader } from "../../../record/kinds/observation.ts";
+import type { Treatment } from "../../../record/kinds/strip.ts";
+import type { Stood } from "../../../record/shapes.ts";
+import type { Caution } from "../../../science/estimate.ts";
+import { checkLayout } from "../../../science/ground-cover/in-step.ts";
+import type { House } from "../../parts/house.ts";
+import type { Listed } from "../../parts/reader.ts";
+
+/** What the person chooses for a line. */
+export type Choices = Pick<
+  LineHeader,
+  "way" | "angleToRowsDeg" | "rowSpacingM" | "passWidthM" | "place" | "fifthKey" | "askThickness"
+> & {
+  readonly strip: RecordId<"strip"> | null;
+  readonly rope: RecordId<"kit"> | null;
+};
+
+/** What there is to choose from, and what is chosen at first. */
+export interface SetOut {
+  readonly visit: Listed<"visit">;
+  readonly field: Listed<"field"> | undefined;
+  readonly strips: readonly Listed<"strip">[];
+  readonly ropes: readonly Listed<"kit">[];
+  readonly first: Choices;
+}
+
+const FIRST: Omit<Choices, "strip" | "rope"> = {
+  way: "mark-by-mark",
+  angleToRowsDeg: 45,
+  rowSpacingM: null,
+  passWidthM: null,
+  place: null,
+  fifthKey: null,
+  askThickness: false,
+};
+
+/** Reads what a new line of a visit can choose from; null when the visit is not on this device. */
+export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">): Promise<SetOut | null> => {
+  const visit = await records.one(visitId);
+  if (visit === undefined) return null;
+  const field = visit.body.field;
+  const [fieldRow, strips, kit, here, anywhere] = await Promise.all([
+    records.one(field),
+    records.list({ field, kind: "strip" }),
+    records.list({ kind: "kit" }),
+    records.list({ field, kind: "observation" }, { newestFirst: true, limit: 1 }),
+    records.list({ kind: "observation" }, { newestFirst: true, limit: 1 }),
+  ]);
+  const ropes = kit.filter(({ body }) => body.type === "rope");
+  const before = (here[0] ?? anywhere[0])?.body;
+  const known = <T extends string>(id: T | undefined, among: readonly { readonly id: T }[]): T | null =>
+    among.find((one) => one.id === id)?.id ?? (among.length === 1 ? (among[0]?.id ?? null) : null);
+  return {
+    visit,
+    field: fieldRow,
+    strips,
+    ropes,
+    first:
+      before?.type === "line"
+        ? {
+            way: before.way,
+            angleToRowsDeg: before.angleToRowsDeg,
+            rowSpacingM: before.rowSpacingM,
+            passWidthM: before.passWidthM,
+            place: before.place,
+            fifthKey: before.fifthKey,
+            askThickness: before.askThickness,
+            strip: known(before.strip, strips),
+            rope: known(before.rope, ropes),
+          }
+        : { ...FIRST, strip: known(undefined, strips), rope: known(undefined, ropes) },
+  };
+};
+
+/** Adds a strip to the field; the whole field is a strip too. */
+export const addStrip = async (
+  house: House,
+  field: RecordId<"field">,
+  strip: { readonly name: string; readonly done: readonly Treatment[]; readonly wholeField: boolean },
+): Promise<RecordId<"strip"> | null> => {
+  const command = house.pen.write("strip", { field, ...strip, done: [...strip.done], rep: null });
+  const written = await house.write(command);
+  if (written.ok) return command.id;
+  house.tell(written.problem);
+  return null;
+};
+
+/** Begins the line and gives its id; null, and the reason is shown, when it could not be written. */
+export const beginLine = async (
+  house: House,
+  { visit }: SetOut,
+  choices: Choices & { readonly strip: RecordId<"strip">; readonly rope: RecordId<"kit"> },
+  start: Stood,
+): Promise<RecordId<"observation"> | null> => {
+  const fifth = choices.fifthKey?.trim() ?? "";
+  const command = house.pen.write("observation", {
+    type: "line",
+    visit: visit.id,
+    field: visit.body.field,
+    ...choices,
+    fifthKey: fifth === "" ? null : fifth,
+    start,
+    end: { position: null, why: "not-asked" },
+    person: house.settings.value.person,
+    startedAtMs: readClock().wallMs,
+  });
+  const written = await house.write(command);
+  if (written.ok) return command.id;
+  house.tell(written.problem);
+  return null;
+};
+
+/** What science says against laying this line like that: marks in step with rows, or not a full pass crossed. */
+export const layoutCautions = (rope: Rope | undefined, choices: Choices): readonly Caution[] => {
+  if (rope === undefined || choices.angleToRowsDeg === null) return [];
+  const inMm = (metres: number | null): number | null => (metres === null ? null : metres * 1000);
+  const checked = checkLayout({
+    markSpacingMm: rope.spacingM * 1000,
+    marks: rope.marks,
+    angleToRowsDeg: choices.angleToRowsDeg,
+    rowSpacingMm: inMm(choices.rowSpacingM),
+    passWidthMm: inMm(choices.passWidthM),
+  });
+  return checked.ok ? checked.value.cautions : [];
+};

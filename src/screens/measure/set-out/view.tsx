@@ -1,0 +1,226 @@
+/** Set out a line: strip, rope, way of counting, how it lies; the position comes while one chooses. */
+import { useEffect, useState } from "preact/hooks";
+import type { RecordId } from "../../../record/ids.ts";
+import { WAYS, type Way } from "../../../record/kinds/observation.ts";
+import { TREATMENTS, type Treatment } from "../../../record/kinds/strip.ts";
+import { PLACES } from "../../../record/shapes.ts";
+import { RopeForm } from "../../kit/rope-form.tsx";
+import { useHouse } from "../../parts/house.ts";
+import { Choice, Key, Tick, WriteLine } from "../../parts/keys.tsx";
+import { lengthWords } from "../../parts/lengths.ts";
+import { useLive } from "../../parts/live.ts";
+import { fieldName, stripName } from "../../parts/names.ts";
+import { Page } from "../../parts/page.tsx";
+import { href } from "../../parts/route.ts";
+import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { addStrip, beginLine, type Choices, layoutCautions, readSetOut, type SetOut } from "./model.ts";
+import { RowsAndPass } from "./rows-and-pass.tsx";
+
+/** The screen before a line. */
+export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
+  const house = useHouse();
+  const found = useLive(() => readSetOut(house, props.visit), [props.visit]);
+  if (found === undefined || found === null) return <div class="frame" aria-busy={found === undefined} />;
+  return <Form setOut={found} />;
+};
+
+const ANGLES = ["45", "90", "0", "unknown"] as const;
+const angleOf = (angleDeg: number | null): (typeof ANGLES)[number] =>
+  ANGLES.find((angle) => angle === String(angleDeg)) ?? "unknown";
+
+const Form = ({ setOut }: { readonly setOut: SetOut }) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const standing = useStanding();
+  const [choices, setChoices] = useState<Choices>(setOut.first);
+  const [adding, setAdding] = useState<"strip" | "rope" | null>(null);
+  const [beginning, setBeginning] = useState(false);
+  const choose = (patch: Partial<Choices>) => setChoices((before) => ({ ...before, ...patch }));
+  // A strip or rope that was added just now comes with the next reading of the lists.
+  useEffect(() => {
+    setChoices((before) => ({
+      ...before,
+      strip: before.strip ?? setOut.first.strip,
+      rope: before.rope ?? setOut.first.rope,
+    }));
+  }, [setOut]);
+  const rope = setOut.ropes.find(({ id }) => id === choices.rope)?.body;
+  const { strip, rope: ropeId } = choices;
+  const start = async () => {
+    if (strip === null || ropeId === null || beginning) return;
+    setBeginning(true);
+    const line = await beginLine(house, setOut, { ...choices, strip, rope: ropeId }, standing.stood);
+    if (line === null) setBeginning(false);
+    else house.goInstead({ at: "line", line });
+  };
+  return (
+    <Page
+      title={words.setOut.title}
+      under={fieldName(words, setOut.field)}
+      back={href({ at: "visit", visit: setOut.visit.id })}
+      foot={
+        <>
+          {strip === null || ropeId === null ? <p>{words.setOut.needs}</p> : null}
+          <Key look="solid" off={strip === null || ropeId === null || beginning} onPress={() => void start()}>
+            {words.setOut.start}
+          </Key>
+        </>
+      }
+    >
+      <StandingWords standing={standing} question={words.setOut.stand} />
+      {setOut.strips.length > 0 ? (
+        <Choice
+          question={words.setOut.strip}
+          options={setOut.strips.map((one) => ({ value: one.id, label: stripName(words, one) }))}
+          chosen={strip}
+          onChoose={(id) => choose({ strip: id })}
+        />
+      ) : (
+        <h2 class="question">{words.setOut.strip}</h2>
+      )}
+      {adding === "strip" ? (
+        <StripForm
+          field={setOut.visit.body.field}
+          onDone={(id) => {
+            if (id !== null) choose({ strip: id });
+            setAdding(null);
+          }}
+        />
+      ) : (
+        <div class="keys two beside">
+          {setOut.strips.some(({ body }) => body.wholeField) ? null : (
+            <Key
+              onPress={async () => {
+                const id = await addStrip(house, setOut.visit.body.field, {
+                  name: "",
+                  done: [],
+                  wholeField: true,
+                });
+                if (id !== null) choose({ strip: id });
+              }}
+            >
+              {words.setOut.wholeField}
+            </Key>
+          )}
+          <Key onPress={() => setAdding("strip")}>{words.setOut.addStrip}</Key>
+        </div>
+      )}
+      {setOut.ropes.length > 0 ? (
+        <Choice
+          question={words.setOut.rope}
+          options={setOut.ropes.flatMap(({ id, body }) =>
+            body.type === "rope"
+              ? [
+                  {
+                    value: id,
+                    label: body.name === "" ? words.common.noName : body.name,
+                    hint: words.setOut.ropeMarks(
+                      body.marks,
+                      lengthWords("spacing", body.spacingM, house.settings.value.habits),
+                    ),
+                  },
+                ]
+              : [],
+          )}
+          chosen={ropeId}
+          onChoose={(id) => choose({ rope: id })}
+        />
+      ) : (
+        <h2 class="question">{words.setOut.rope}</h2>
+      )}
+      {adding === "rope" ? (
+        <RopeForm
+          onDone={(id) => {
+            if (id !== null) choose({ rope: id });
+            setAdding(null);
+          }}
+        />
+      ) : (
+        <div class="keys two beside">
+          <Key onPress={() => setAdding("rope")}>{words.setOut.addRope}</Key>
+        </div>
+      )}
+      <Choice<Way>
+        question={words.setOut.way}
+        options={WAYS.map((way) => ({
+          value: way,
+          label: words.setOut.ways[way],
+          hint: words.setOut.wayHints[way],
+        }))}
+        chosen={choices.way}
+        onChoose={(way) => choose({ way })}
+        column
+      />
+      <Choice
+        question={words.setOut.place}
+        options={[
+          ...PLACES.map((place) => ({ value: place, label: words.place[place] })),
+          { value: "unsaid" as const, label: words.setOut.unplaced },
+        ]}
+        chosen={choices.place ?? "unsaid"}
+        onChoose={(place) => choose({ place: place === "unsaid" ? null : place })}
+      />
+      <Choice
+        question={words.setOut.angle}
+        options={ANGLES.map((angle) => ({ value: angle, label: words.setOut.angles[angle] }))}
+        chosen={angleOf(choices.angleToRowsDeg)}
+        onChoose={(angle) => choose({ angleToRowsDeg: angle === "unknown" ? null : Number(angle) })}
+      />
+      {layoutCautions(rope?.type === "rope" ? rope : undefined, choices).map(({ code }) => (
+        <p key={code} class="wrong" role="status">
+          {words.setOut.cautions[code] ?? code}
+        </p>
+      ))}
+      <h2>{words.setOut.more}</h2>
+      <Tick
+        label={words.setOut.thickness}
+        on={choices.askThickness}
+        onChange={(askThickness) => choose({ askThickness })}
+      />
+      <WriteLine
+        label={words.setOut.fifth}
+        hint={words.setOut.fifthHint}
+        value={choices.fifthKey ?? ""}
+        onWrite={(text) => choose({ fifthKey: text === "" ? null : text })}
+      />
+      <RowsAndPass choices={choices} onChange={choose} />
+    </Page>
+  );
+};
+
+/** A strip by its name and what was done there; both may stay open. */
+const StripForm = (props: {
+  readonly field: RecordId<"field">;
+  readonly onDone: (strip: RecordId<"strip"> | null) => void;
+}) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const [name, setName] = useState("");
+  const [done, setDone] = useState<readonly Treatment[]>([]);
+  const keep = async () =>
+    props.onDone(await addStrip(house, props.field, { name: name.trim(), done, wholeField: false }));
+  return (
+    <section class="ruled">
+      <WriteLine label={words.setOut.stripName} value={name} onWrite={setName} />
+      <fieldset>
+        <legend class="question">{words.setOut.stripDone}</legend>
+        <div class="ticks">
+          {TREATMENTS.map((one) => (
+            <Tick
+              key={one}
+              label={words.treatment[one]}
+              on={done.includes(one)}
+              onChange={(on) => setDone(on ? [...done, one] : done.filter((other) => other !== one))}
+            />
+          ))}
+        </div>
+      </fieldset>
+      <div class="keys two beside">
+        <Key onPress={() => props.onDone(null)}>{words.common.close}</Key>
+        <Key look="solid" off={name.trim() === "" && done.length === 0} onPress={() => void keep()}>
+          {words.common.done}
+        </Key>
+      </div>
+    </section>
+  );
+};

@@ -1,0 +1,238 @@
+/** The sheet of one line: what lay at its marks, its own range, where it lay, and what comes next. */
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../../record/ids.ts";
+import { moreSentence, stripSentence } from "../../parts/cover-words.ts";
+import { useHouse } from "../../parts/house.ts";
+import { Key, LinkKey } from "../../parts/keys.tsx";
+import { lengthWords } from "../../parts/lengths.ts";
+import { useLive } from "../../parts/live.ts";
+import { writeNumber, writePercent } from "../../parts/numbers.ts";
+import { Page } from "../../parts/page.tsx";
+import { href } from "../../parts/route.ts";
+import { NOT_ASKED, StandingWords, useStanding } from "../../parts/standing.tsx";
+import { stripCover } from "../../parts/strip-cover.ts";
+import { TONGUE } from "../../parts/words.common.ts";
+import { lineHeading } from "../line/heading.ts";
+import { type LineSheet, readSheet } from "./model.ts";
+
+export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> }) => {
+  const house = useHouse();
+  const settings = house.settings.value;
+  const sheet = useLive(() => readSheet(house, props.line, settings), [props.line, settings]);
+  const heading = useLive(() => lineHeading(house, props.line), [props.line]);
+  const words = house.words.value;
+  if (sheet === undefined || heading === undefined) return <div class="frame" aria-busy="true" />;
+  if (sheet === null || sheet.deleted)
+    return (
+      <Page title={words.sheet.title} back={href({ at: "measure" })} area="measure">
+        <p class="question">{sheet === null ? words.line.gone : words.line.deleted}</p>
+      </Page>
+    );
+  const { visit, strip } = sheet.line.header;
+  return (
+    <Page
+      title={heading.title}
+      under={heading.under}
+      end={words.line.title(heading.index)}
+      back={href({ at: "visit", visit })}
+      foot={
+        sheet.line.finished ? (
+          <div class="keys two">
+            <LinkKey to={href({ at: "visit", visit })}>{words.sheet.today}</LinkKey>
+            <LinkKey to={href({ at: "line-new", visit })} look="solid">
+              {words.sheet.another}
+            </LinkKey>
+          </div>
+        ) : (
+          <LinkKey to={href({ at: "line", line: props.line })} look="solid">
+            {words.line.goOn}
+          </LinkKey>
+        )
+      }
+    >
+      <Kinds sheet={sheet} />
+      <section class="ruled">
+        <h2>{words.sheet.strip}</h2>
+        <StripWords visit={visit} strip={strip} />
+        <LinkKey to={href({ at: "worked-out", strip, visit })}>{words.sheet.workedOut}</LinkKey>
+      </section>
+      <section class="ruled">
+        <h2>{words.sheet.positions}</h2>
+        <Ends sheet={sheet} />
+      </section>
+      <section class="ruled keys">
+        <LinkKey to={href({ at: "line", line: props.line })}>{words.sheet.correct}</LinkKey>
+        <DeleteLine line={props.line} back={() => house.goInstead({ at: "visit", visit })} />
+      </section>
+    </Page>
+  );
+};
+
+const Kinds = ({ sheet }: { readonly sheet: LineSheet }) => {
+  const { words, settings } = useHouse();
+  const { cover, line, thicknessMm } = sheet;
+  const { habits } = settings.value;
+  return (
+    <section>
+      <h2>{words.value.sheet.cover}</h2>
+      <div class="figure">
+        <p class="big">
+          {cover.ok ? writePercent(cover.value.value, TONGUE) : "–"}
+          <small> %</small>
+        </p>
+        <p>
+          {cover.ok && cover.value.range.ok
+            ? words.value.sheet.wilson(
+                writePercent(cover.value.range.value.lower, TONGUE),
+                writePercent(cover.value.range.value.upper, TONGUE),
+              )
+            : ""}
+          <br />
+          <b>
+            {words.value.line.read(cover.ok ? cover.value.n : 0, line.frame.ropeMarks)}
+            {line.counts.notRead > 0 ? `, ${words.value.line.notRead(line.counts.notRead)}` : ""}
+          </b>
+        </p>
+      </div>
+      <p class="aside">{line.finished ? words.value.sheet.wilsonHint : words.value.sheet.notFinished}</p>
+      <table class="figures">
+        <thead>
+          <tr>
+            <th>{words.value.sheet.kinds}</th>
+            <th class="number">{words.value.sheet.marks}</th>
+            <th class="number">{words.value.sheet.share}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {sheet.kinds.map(({ kind, marks, percent }) => (
+            <tr key={kind}>
+              <td>
+                {kind === "own"
+                  ? (line.header.fifthKey ?? words.value.sheet.kind.own)
+                  : words.value.sheet.kind[kind]}
+              </td>
+              <td class="number">{writeNumber(marks, TONGUE)}</td>
+              <td class="number">{writeNumber(percent, TONGUE)} %</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {thicknessMm?.ok === true ? (
+        <p>
+          {words.value.sheet.thickness(
+            lengthWords("mulchThickness", thicknessMm.value.value / 1000, habits),
+            thicknessMm.value.n,
+          )}
+        </p>
+      ) : null}
+    </section>
+  );
+};
+
+const StripWords = (props: { readonly visit: RecordId<"visit">; readonly strip: RecordId<"strip"> }) => {
+  const { records, settings, words } = useHouse();
+  const now = settings.value;
+  const found = useLive(
+    () => stripCover(records, now, props.visit, props.strip),
+    [props.visit, props.strip, now],
+  );
+  return (
+    <p class="two-lines">
+      {found === undefined
+        ? ""
+        : `${stripSentence(words.value, found)} ${moreSentence(words.value, found, now)}`}
+    </p>
+  );
+};
+
+/** Start and end of the line; each can be taken again while standing there, now or never. */
+const Ends = ({ sheet }: { readonly sheet: LineSheet }) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const { habits } = house.settings.value;
+  const [taking, setTaking] = useState<"start" | "end" | null>(null);
+  const { start, end } = sheet.line.header;
+  const where = (which: string, { position, why }: typeof start) =>
+    `${which}: ${
+      position === null
+        ? words.noPosition[why ?? NOT_ASKED.why ?? "not-asked"]
+        : words.setOut.positionAt(
+            position.accuracyM === null ? "?" : lengthWords("distance", position.accuracyM, habits),
+            position.fixes,
+          )
+    }`;
+  return (
+    <>
+      <p>{where(words.sheet.start, start)}</p>
+      <p>{where(words.sheet.end, end)}</p>
+      {sheet.lengthM === null ? null : (
+        <p>{words.sheet.length(lengthWords("distance", sheet.lengthM, habits))}</p>
+      )}
+      {taking === null ? (
+        <div class="keys">
+          <Key onPress={() => setTaking("end")}>{words.setOut.takeEnd}</Key>
+          <Key onPress={() => setTaking("start")}>{words.setOut.takeStart}</Key>
+        </div>
+      ) : (
+        <TakePosition line={sheet.line.id} which={taking} onDone={() => setTaking(null)} />
+      )}
+    </>
+  );
+};
+
+const TakePosition = (props: {
+  readonly line: RecordId<"observation">;
+  readonly which: "start" | "end";
+  readonly onDone: () => void;
+}) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const standing = useStanding();
+  const keep = async () => {
+    const written = await house.write(house.pen.change(props.line, { [props.which]: standing.stood }));
+    if (written.ok) props.onDone();
+    else house.tell(written.problem);
+  };
+  return (
+    <>
+      <StandingWords
+        standing={standing}
+        question={props.which === "start" ? words.setOut.stand : words.setOut.standEnd}
+      />
+      <div class="keys two">
+        <Key onPress={props.onDone}>{words.common.close}</Key>
+        <Key look="solid" off={standing.stood.position === null} onPress={() => void keep()}>
+          {words.setOut.stopHere}
+        </Key>
+      </div>
+    </>
+  );
+};
+
+const DeleteLine = (props: { readonly line: RecordId<"observation">; readonly back: () => void }) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const [asking, setAsking] = useState(false);
+  const remove = async () => {
+    const written = await house.write(house.pen.remove(props.line));
+    if (written.ok) props.back();
+    else house.tell(written.problem);
+  };
+  if (!asking)
+    return (
+      <Key look="danger" onPress={() => setAsking(true)}>
+        {words.sheet.delete}
+      </Key>
+    );
+  return (
+    <>
+      <p role="alert">{words.sheet.deleteAsk}</p>
+      <div class="keys two">
+        <Key onPress={() => setAsking(false)}>{words.common.close}</Key>
+        <Key look="danger" onPress={() => void remove()}>
+          {words.common.delete}
+        </Key>
+      </div>
+    </>
+  );
+};

@@ -1,0 +1,22 @@
+/**
+ * Results of whole fields, as the screens ask for them. A field holds thousands of lines: they are read and
+ * worked out off the page, and what came of them is kept until something of the field changes.
+ */
+import type { RecordId } from "../../record/ids.ts";
+import type { CoverWanted, FieldCover } from "../../science/ground-cover/field-cover.ts";
+import type { Settings } from "./settings.ts";
+
+export interface ResultsDesk {
+  /**
+   * Ground cover of a field. Rejects with `ReadFailed` when the store cannot answer.
+   *
+   * @param fields the field first, then all that are the same
+   */
+  readonly field: (fields: readonly RecordId<"field">[], wanted: CoverWanted) => Promise<FieldCover>;
+}
+
+/** What these settings want to know of a field. */
+export const wantedBy = ({ stonesCount, targetPercent }: Settings): CoverWanted => ({
+  stoneCounts: stonesCount,
+  target: targetPercent === null ? null : targetPercent / 100,
+});

@@ -1,0 +1,60 @@
+/** What a person chose for this device. Stored values never change with it. */
+
+import type { KeyMeaning } from "../../device/keys.ts";
+import type { Cover } from "../../record/entry.ts";
+import type { RecordId } from "../../record/ids.ts";
+import { HABITS, type UnitHabits } from "../../record/units.ts";
+import type { Trade } from "./trade.ts";
+
+export type Theme = "auto" | "daylight" | "dusk";
+
+/** What a taught key of a keyboard or clicker does on a line. */
+export type LineAnswer = Cover | "undo";
+
+export interface Settings {
+  /** The first questions were answered. */
+  readonly welcomed: boolean;
+  readonly language: "en";
+  readonly trade: Trade;
+  readonly habits: UnitHabits;
+  readonly theme: Theme;
+  readonly person: RecordId<"person"> | null;
+  readonly vibrate: boolean;
+  readonly sound: boolean;
+  /** Keys of a keyboard or clicker, by what they answer. */
+  readonly clicker: readonly KeyMeaning<LineAnswer>[];
+  /** Count stones as ground cover. */
+  readonly stonesCount: boolean;
+  /** Give or take this many points of ground cover. */
+  readonly marginPoints: number;
+  /** Ground cover in percent that is enough for the purpose; null for none. */
+  readonly targetPercent: number | null;
+  /** When a copy last left this device, in wall milliseconds. */
+  readonly copiedAtMs: number | null;
+}
+
+/** Keys that a keyboard answers with from the first build: the first letters, and Backspace to undo. */
+export const FIRST_CLICKER: Settings["clicker"] = [
+  { answer: "residue", key: "r", code: "KeyR" },
+  { answer: "bare", key: "b", code: "KeyB" },
+  { answer: "green", key: "g", code: "KeyG" },
+  { answer: "stone", key: "s", code: "KeyS" },
+  { answer: "own", key: "o", code: "KeyO" },
+  { answer: "undo", key: "Backspace", code: "Backspace" },
+];
+
+export const FIRST_SETTINGS: Settings = {
+  welcomed: false,
+  language: "en",
+  trade: "uk-ie",
+  habits: HABITS.metric,
+  theme: "auto",
+  person: null,
+  vibrate: true,
+  sound: false,
+  clicker: FIRST_CLICKER,
+  stonesCount: false,
+  marginPoints: 5,
+  targetPercent: 75,
+  copiedAtMs: null,
+};

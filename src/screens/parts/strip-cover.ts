@@ -1,0 +1,91 @@
+/** Ground cover of a strip on one visit, from its finished lines. */
+import type { RecordId } from "../../record/ids.ts";
+import type { LineHeader } from "../../record/kinds/observation.ts";
+import { lineFinished } from "../../record/line/finished.ts";
+import { type LineFrame, type LineReading, readLine } from "../../record/line/reading.ts";
+import type { Result } from "../../record/result.ts";
+import type { Estimate } from "../../science/estimate.ts";
+import type { LineCounts } from "../../science/ground-cover/line.ts";
+import { type LinesNeeded, linesNeeded } from "../../science/ground-cover/lines-needed.ts";
+import { coverOfStrip } from "../../science/ground-cover/strip.ts";
+import { countsOf } from "./line-counts.ts";
+import type { Listed, Reader } from "./reader.ts";
+import type { Settings } from "./settings.ts";
+
+/** A line with what its entries say. */
+export interface ReadLine {
+  readonly id: RecordId<"observation">;
+  readonly header: LineHeader;
+  readonly frame: LineFrame;
+  readonly reading: LineReading;
+  readonly finished: boolean;
+  readonly counts: LineCounts;
+}
+
+/** A strip's cover with the lines behind it. */
+export interface StripCover {
+  readonly lines: readonly ReadLine[];
+  readonly finished: readonly ReadLine[];
+  readonly cover: Result<Estimate>;
+  readonly more: Result<LinesNeeded>;
+}
+
+/** Reads the lines among these observations. */
+export const readLines = async (
+  records: Reader,
+  observations: readonly Listed<"observation">[],
+): Promise<readonly ReadLine[]> => {
+  const headers = observations.flatMap(({ id, body }) =>
+    body.type === "line" ? [{ id, header: body }] : [],
+  );
+  const [ropes, entries] = await Promise.all([
+    records.many([...new Set(headers.map(({ header }) => header.rope))]),
+    records.entries(headers.map(({ id }) => id)),
+  ]);
+  const marksOf = new Map(
+    ropes.flatMap(({ id, body }) => (body.type === "rope" ? [[id as string, body.marks] as const] : [])),
+  );
+  return headers.map(({ id, header }) => {
+    const frame = { way: header.way, ropeMarks: marksOf.get(header.rope) ?? 0 };
+    const reading = readLine(entries.get(id) ?? [], frame);
+    return {
+      id,
+      header,
+      frame,
+      reading,
+      finished: lineFinished(reading, frame),
+      counts: countsOf(reading.tally),
+    };
+  });
+};
+
+/** Puts a strip's lines together. */
+export const coverOfLines = (lines: readonly ReadLine[], settings: Settings): StripCover => {
+  const finished = lines.filter((line) => line.finished);
+  const counting = { stoneCounts: settings.stonesCount };
+  const counts = finished.map((line) => line.counts);
+  return {
+    lines,
+    finished,
+    cover: coverOfStrip(counts, "ground-cover", counting),
+    more: linesNeeded(counts, "ground-cover", counting, {
+      giveOrTake: settings.marginPoints / 100,
+      marksPerLine: lines[0]?.frame.ropeMarks ?? 0,
+    }),
+  };
+};
+
+/** Ground cover of one strip on one visit. */
+export const stripCover = async (
+  records: Reader,
+  settings: Settings,
+  visit: RecordId<"visit">,
+  strip: RecordId<"strip">,
+): Promise<StripCover> => {
+  const all = await records.list<"observation">({ visit });
+  const lines = await readLines(
+    records,
+    all.filter(({ body }) => body.type === "line" && body.strip === strip),
+  );
+  return coverOfLines(lines, settings);
+};

@@ -1,0 +1,55 @@
+/**
+ * Words of the trade that differ between English-speaking regions (common practice, no source). The
+ * standard or scientific term stands in "How this was worked out".
+ */
+export interface TradeWords {
+  readonly stone: string;
+  readonly tramline: string;
+  readonly swath: string;
+  readonly headland: string;
+  readonly drilled: string;
+  readonly harvestYear: string;
+  readonly maize: string;
+  readonly stubble: string;
+  readonly metre: string;
+}
+
+/** Names of the word sets, by where they are at home. */
+export const TRADES = ["uk-ie", "us-ca", "au-nz"] as const;
+export type Trade = (typeof TRADES)[number];
+
+export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
+  "uk-ie": {
+    stone: "stone",
+    tramline: "tramline",
+    swath: "straw swath",
+    headland: "headland",
+    drilled: "drilled",
+    harvestYear: "harvest year",
+    maize: "maize",
+    stubble: "stubble",
+    metre: "metre",
+  },
+  "us-ca": {
+    stone: "rock",
+    tramline: "sprayer track",
+    swath: "windrow",
+    headland: "end rows",
+    drilled: "planted",
+    harvestYear: "crop year",
+    maize: "corn",
+    stubble: "stubble",
+    metre: "meter",
+  },
+  "au-nz": {
+    stone: "stone",
+    tramline: "tramline",
+    swath: "windrow",
+    headland: "headland",
+    drilled: "sown",
+    harvestYear: "harvest year",
+    maize: "maize",
+    stubble: "stubble",
+    metre: "metre",
+  },
+};

@@ -1,0 +1,105 @@
+/** A record in a few plain words: what kind it is, what it is called, where it belongs. */
+import { type Kind, kindOf, type RecordId } from "../../record/ids.ts";
+import type { Catalogue } from "../catalogue.ts";
+import { fieldName, stripName } from "../parts/names.ts";
+import { dayOf, writeDay } from "../parts/numbers.ts";
+import type { Listed, Reader } from "../parts/reader.ts";
+import { TONGUE } from "../parts/words.common.ts";
+
+/** Records by id, for names. */
+export type Known = ReadonlyMap<RecordId, Listed>;
+
+/** Every record id that a body holds on its first level. */
+export const idsIn = (body: object): readonly RecordId[] =>
+  Object.entries(body).flatMap(([key, value]: [string, unknown]) =>
+    typeof value === "string" && ID_KEYS.has(key) && value !== "" ? [value as RecordId] : [],
+  );
+
+const ID_KEYS: ReadonlySet<string> = new Set([
+  "farm",
+  "field",
+  "strip",
+  "visit",
+  "rope",
+  "person",
+  "of",
+  "from",
+  "to",
+]);
+
+/** The records that these speak of, and what those speak of, for their names. */
+export const readKnown = async (records: Reader, rows: readonly Listed[]): Promise<Known> => {
+  const known = new Map<RecordId, Listed>(rows.map((row) => [row.id, row]));
+  let wanted = rows.flatMap(({ row }) => row.revs.flatMap(({ body }) => idsIn(body)));
+  // A line names its strip and a visit its field: two steps reach every name.
+  for (let step = 0; step < 2; step += 1) {
+    const missing = [...new Set(wanted)].filter((id) => !known.has(id));
+    const found = await records.many(missing);
+    for (const one of found) known.set(one.id, one);
+    wanted = found.flatMap(({ body }) => idsIn(body));
+  }
+  return known;
+};
+
+const of = <K extends Kind>(known: Known, id: RecordId<K> | null): Listed<K> | undefined =>
+  id === null ? undefined : (known.get(id) as Listed<K> | undefined);
+
+type Naming = { readonly [K in Kind]: (words: Catalogue, known: Known, one: Listed<K>) => readonly string[] };
+
+const NAMES: Naming = {
+  person: (words, _known, { body }) => [body.name || words.common.noName],
+  farm: (words, _known, { body }) => [body.name || words.common.noName],
+  field: (words, known, one) => [fieldName(words, one), of(known, one.body.farm)?.body.name ?? ""],
+  strip: (words, known, one) => [stripName(words, one), fieldName(words, of(known, one.body.field))],
+  spot: (words, known, { body }) => [
+    body.name || words.common.noName,
+    fieldName(words, of(known, body.field)),
+  ],
+  kit: (words, _known, { body }) => [body.name || words.common.noName],
+  visit: (words, known, { body }) => [fieldName(words, of(known, body.field)), writeDay(body.day, TONGUE)],
+  observation: (words, known, { body }) => [
+    fieldName(words, of(known, body.field)),
+    stripName(words, of(known, body.strip)),
+    writeDay(dayOf(body.startedAtMs), TONGUE),
+  ],
+  photo: (_words, _known, { body }) => [writeDay(dayOf(body.takenAtMs), TONGUE)],
+  event: (words, known, { body }) => [
+    words.records.events[body.what],
+    fieldName(words, of(known, body.field)),
+    writeDay(body.day, TONGUE),
+  ],
+  rain: (words, known, { body }) => [fieldName(words, of(known, body.field)), writeDay(body.day, TONGUE)],
+  guess: (words, known, { body }) => [
+    words.records.measures[body.what],
+    fieldName(words, of(known, body.field)),
+  ],
+  earlier: (words, known, { body }) => [
+    words.records.measures[body.what],
+    fieldName(words, of(known, body.field)),
+    writeDay(body.day, TONGUE),
+  ],
+  join: (words, known, { body }) => [nameById(words, known, body.from), nameById(words, known, body.to)],
+};
+
+/** What a record is called, without its kind. */
+export const nameOf = <K extends Kind>(words: Catalogue, known: Known, one: Listed<K>): string =>
+  NAMES[kindOf(one.id)](words, known, one)
+    .filter((part) => part !== "")
+    .join(" · ");
+
+/** The name of what an id stands for, or its kind when it is not on this device. */
+export const nameById = (words: Catalogue, known: Known, id: RecordId): string => {
+  const one = known.get(id);
+  return one === undefined || kindOf(id) === "join"
+    ? words.records.kinds[kindOf(id)]
+    : nameOf(words, known, one);
+};
+
+/** What kind of record it is, in a word. */
+export const kindWord = (words: Catalogue, id: RecordId): string => words.records.kinds[kindOf(id)];
+
+/** Who made a revision, by name; null when nobody was named or the person was forgotten. */
+export const authorName = (known: Known, author: string | null): string | null => {
+  const person = author === null ? undefined : of(known, author as RecordId<"person">);
+  return person === undefined || person.body.name === "" ? null : person.body.name;
+};

@@ -1,0 +1,47 @@
+/** How safe the records are: how many there are, how many no copy holds yet, and what waits to be settled. */
+import { valuesOf } from "../../record/columns.ts";
+import { KINDS } from "../../record/ids.ts";
+import type { HeaderRow } from "../../store/schema.ts";
+import type { Listed, Reader } from "../parts/reader.ts";
+import { columnsOf, doubtfulLines } from "./doubts.ts";
+
+export interface SafetyStatus {
+  /** Records on this device, deleted ones too. */
+  readonly all: number;
+  /** Records written down or changed since the last copy, by this device's clock; all of them without one. */
+  readonly since: number;
+  readonly deleted: number;
+  /** Records with several versions, and lines with two answers. */
+  readonly unsettled: number;
+}
+
+const revisedSince = (row: HeaderRow, sinceMs: number): boolean =>
+  row.revs.some(({ stamp }) => stamp.wallMs > sinceMs);
+
+/** Every living record, kind by kind. */
+export const readLiving = async (records: Reader): Promise<readonly Listed[]> =>
+  (await Promise.all(KINDS.map((kind) => records.list({ kind })))).flat();
+
+/** Reads the status. */
+export const readStatus = async (records: Reader, copiedAtMs: number | null): Promise<SafetyStatus> => {
+  const [living, deleted, lines] = await Promise.all([
+    readLiving(records),
+    records.deleted(),
+    records.list({ kind: "observation" }),
+  ]);
+  const columns = await columnsOf(records, lines);
+  const enteredSince = (id: Listed["id"], sinceMs: number): boolean => {
+    const packed = columns.get(id);
+    return packed !== undefined && valuesOf(packed, "enteredAtMs").some((atMs) => Number(atMs) > sinceMs);
+  };
+  const all = [...living, ...deleted];
+  return {
+    all: all.length,
+    since:
+      copiedAtMs === null
+        ? all.length
+        : all.filter(({ id, row }) => revisedSince(row, copiedAtMs) || enteredSince(id, copiedAtMs)).length,
+    deleted: deleted.length,
+    unsettled: living.filter(({ versions }) => versions > 1).length + doubtfulLines(lines, columns).length,
+  };
+};

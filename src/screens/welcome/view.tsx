@@ -1,0 +1,60 @@
+/** The first run: one short page, then straight to the ground. */
+import { useState } from "preact/hooks";
+import { isIosTab } from "../../device/install.ts";
+import { useHouse } from "../parts/house.ts";
+import { Key, WriteLine } from "../parts/keys.tsx";
+import { Page } from "../parts/page.tsx";
+import { TradeChoice, UnitsChoice } from "../settings/language-units.tsx";
+import { firstChoice } from "./first-choice.ts";
+import "./welcome.css";
+import { type Answers, begin } from "./model.ts";
+
+/** The first page that anybody sees. */
+export const WelcomeScreen = () => {
+  const house = useHouse();
+  const { welcome, common } = house.words.value;
+  const [answers, setAnswers] = useState<Answers>(() => ({ ...firstChoice(navigator.languages), name: "" }));
+  const [busy, setBusy] = useState(false);
+  const start = async (measureNow: boolean) => {
+    setBusy(true);
+    const visit = await begin(house, answers, measureNow);
+    setBusy(false);
+    if (visit === undefined) return;
+    // Takes the place of this page: Back must not lead to questions that were answered.
+    house.goInstead(visit === null ? { at: "field-new" } : { at: "visit", visit });
+  };
+  return (
+    <Page
+      title={common.product}
+      under={common.tagline}
+      foot={
+        <>
+          <Key look="straw" off={busy} onPress={() => void start(true)}>
+            {welcome.now}
+          </Key>
+          <Key off={busy} onPress={() => void start(false)}>
+            {welcome.field}
+          </Key>
+        </>
+      }
+    >
+      <p class="welcome-stays">{welcome.stays}</p>
+      {isIosTab() ? (
+        <section>
+          <h2>{welcome.iosTitle}</h2>
+          <p>{welcome.ios}</p>
+        </section>
+      ) : null}
+      <TradeChoice chosen={answers.trade} onChoose={(trade) => setAnswers({ ...answers, trade })} />
+      <UnitsChoice chosen={answers.habits} onChoose={(habits) => setAnswers({ ...answers, habits })} />
+      <h2>{welcome.who}</h2>
+      <WriteLine
+        label={welcome.name}
+        hint={welcome.nameHint}
+        value={answers.name}
+        onWrite={(name) => setAnswers({ ...answers, name })}
+      />
+      <p>{welcome.later}</p>
+    </Page>
+  );
+};

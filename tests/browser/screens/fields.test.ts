@@ -1,0 +1,52 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { type OnPhone, onPhone } from "./on-phone.ts";
+
+let phone: OnPhone;
+beforeAll(async () => {
+  phone = await onPhone();
+});
+afterAll(() => phone.close());
+
+it("adds a field of a new farm by its name alone, and lists it under the farm", async () => {
+  await phone.goTo("#/fields");
+  await phone.touch("Add a field");
+  await phone.write("What is it called?", "Top Field");
+  await phone.touch("another farm");
+  await phone.write("Name of the farm", "Hollow Lane");
+  await phone.touch("Back to the list");
+  await phone.reads("Hollow Lane");
+  await phone.reads("not measured yet");
+});
+
+it("says when a field of that name is here already", async () => {
+  await phone.touch("Add a field");
+  await phone.write("What is it called?", "top field");
+  await phone.touch("is here already. Go there");
+  await phone.reads("No strip yet.");
+});
+
+it("adds a strip, corrects it, and says what was done there", async () => {
+  await phone.touch("Add a strip");
+  await phone.write("Name of the strip", "north half");
+  await phone.touch("straw left");
+  await phone.touch("Done");
+  await phone.reads("straw left");
+  await phone.touch("Change a strip");
+  await phone.touch("north half");
+  await phone.write("Rep", "one");
+  await phone.touch("Done");
+  await phone.reads("That is not a number.");
+  await phone.write("Rep", "2");
+  await phone.touch("Done");
+  await phone.reads("rep 2");
+});
+
+it("asks once before it deletes a field, and says how it comes back", async () => {
+  await phone.touch("Delete this field");
+  await phone.reads("30 days under Deleted records");
+  await phone.touch("Keep it");
+  await phone.touch("Delete this field");
+  await phone.touch("Yes, delete it");
+  await phone.reads("No field yet.");
+  expect(await phone.chromium.run(() => location.hash)).toBe("#/fields");
+});

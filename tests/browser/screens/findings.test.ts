@@ -1,0 +1,93 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { href } from "../../../src/screens/parts/route.ts";
+import { beginSample, fieldOf, lineOf, marksRead, sampleStartMs } from "../../bench/seed.ts";
+import { type OnPhone, onPhone } from "./on-phone.ts";
+
+const { add, rows } = beginSample();
+const field = add("field", fieldOf("Long Bottom"));
+const visit = add("visit", { field, day: "2024-05-07", harvestYear: 2024 });
+const rope = add("kit", { type: "rope", name: "R1", marks: 10, spacingM: 0.3 });
+const strip = (name: string) => add("strip", { field, name, done: [], wholeField: false, rep: null });
+const left = strip("straw left");
+const off = strip("carried off");
+let minute = 0;
+const line = (on: typeof left, letters: string, more: Parameters<typeof lineOf>[1] = {}) => {
+  minute += 1;
+  add(
+    "observation",
+    lineOf({ visit, field, strip: on, rope }, { startedAtMs: sampleStartMs + minute * 60_000, ...more }),
+    { entries: marksRead(letters) },
+  );
+};
+// 24 of 30 marks hit on one strip, 9 of 20 on the other, where the lines lie at unlike places.
+line(left, "rrrrrrrbbb");
+line(left, "rrrrrrrrbb");
+line(left, "rrrrrrrrrb");
+line(off, "rrrrbbbbbb", { place: "in-row" });
+line(off, "rrrrrbbbbb", { place: "wheel-track" });
+line(left, "rrr");
+
+let phone: OnPhone;
+beforeAll(async () => {
+  phone = await onPhone(rows());
+});
+afterAll(() => phone.close());
+
+it("offers an unfinished line first of all", async () => {
+  await phone.reads("3 of 10 marks");
+  const first = await phone.chromium.page.locator("main a").first().getAttribute("href");
+  expect(first).toContain("#/line/");
+});
+
+it("shows the strips of the newest visit side by side, unlike places said first", async () => {
+  await phone.goTo("#/findings");
+  await phone.reads("Not like with like");
+  await phone.reads("80 %");
+  await phone.reads("too few to give a range");
+  await phone.reads("ground and treatment cannot be told apart");
+  await phone.touch("Show as table");
+  const cells = await phone.chromium.page.locator("tbody tr").allInnerTexts();
+  expect(cells).toHaveLength(2);
+  expect(cells[1]).toMatch(/carried off\s+45 %\s+too few to give a range\s+2 lines/);
+});
+
+it("questions a number: readings, formula, constants, kinds of ground cover to 100", async () => {
+  await phone.touch("Show as drawing");
+  await phone.touch("straw left");
+  await phone.reads("How this was worked out");
+  await phone.reads("7 of 10");
+  await phone.reads("p = Σh_i / Σm_i");
+  await phone.reads("not finished, left out");
+  await phone.reads("Only 6 marks missed in all");
+  await phone.reads("not yet checked");
+  await phone.reads("80 %");
+});
+
+it("says on the visit that lines of one strip lie at unlike places", async () => {
+  await phone.goTo(href({ at: "visit", visit }));
+  await phone.reads("Lines of this strip lie at different places: in the row, wheel track.");
+  await phone.reads("all lines: between rows");
+  await phone.reads("3 of 10 marks");
+});
+
+it("opens the field, and keeps what was worked out until something of it changes", async () => {
+  await phone.goTo(href({ at: "field", field }));
+  await phone.reads("80 %");
+  await phone.touch("Show harvest year 2024");
+  await phone.reads("carried off");
+  const kept = await phone.chromium.run(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const request = indexedDB.open("mulchmark");
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const count = request.result.transaction("summaries").objectStore("summaries").count();
+          count.onsuccess = () => {
+            request.result.close();
+            resolve(count.result);
+          };
+        };
+      }),
+  );
+  expect(kept).toBe(1);
+});

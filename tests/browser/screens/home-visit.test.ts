@@ -1,0 +1,50 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { type OnPhone, onPhone } from "./on-phone.ts";
+
+let phone: OnPhone;
+beforeAll(async () => {
+  phone = await onPhone();
+});
+afterAll(() => phone.close());
+
+it("measures at once, names the field later, and finds it under today", async () => {
+  await phone.reads("No field yet.");
+  await phone.touch("Measure now, name the field later");
+  await phone.reads("Today in a field not named yet");
+  await phone.write("What is this field called?", "Low Ridge");
+  await phone.touch("Keep this name");
+  await phone.reads("Today in Low Ridge");
+  await phone.goTo("#/measure");
+  await phone.reads("no line yet today");
+  await phone.touch("Low Ridge");
+  await phone.reads("Today in Low Ridge");
+});
+
+it("asks whether a field of the same name is the same one, and puts both together", async () => {
+  await phone.goTo("#/measure");
+  await phone.touch("Measure now, name the field later");
+  await phone.reads("Today in a field not named yet");
+  await phone.write("What is this field called?", "low ridge");
+  await phone.touch("Keep this name");
+  await phone.reads("Is it the same field?");
+  await phone.touch("Yes, it is Low Ridge");
+  await phone.reads("Today in Low Ridge");
+  await phone.goTo("#/measure");
+  await phone.reads("Which field are you in?");
+  await phone.reads("no line yet today");
+  expect(await phone.chromium.page.locator(".rows > li").count()).toBe(1);
+});
+
+it("takes the harvest year of the visit, and asks before it keeps an odd one", async () => {
+  await phone.touch("Low Ridge");
+  await phone.touch("Say the harvest year");
+  await phone.write("The year of the harvest", "1950");
+  await phone.touch("Done");
+  await phone.reads("is that what you mean?");
+  await phone.write("The year of the harvest", String(new Date().getFullYear()));
+  await phone.touch("Done");
+  await phone.touch("Change");
+  expect(await phone.chromium.page.getByLabel("The year of the harvest").inputValue()).toBe(
+    String(new Date().getFullYear()),
+  );
+});
