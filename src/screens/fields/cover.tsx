@@ -74,7 +74,7 @@ const Year = (props: { readonly year: YearOfField; readonly found: CoverNow | un
 
 const OnDay = ({ one }: { readonly one: StripOnDay }) => {
   const words = useHouse().words.value;
-  const day = writeDay(one.day, TONGUE);
+  const day = writeDay(one.day, words.common.tongue);
   const { cover } = one;
   return (
     <a class="row" href={href({ at: "worked-out", strip: one.strip, visit: one.visits[0] ?? null })}>

@@ -4,7 +4,6 @@ import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
 import { dayOf, writeClock, writeDay } from "../parts/numbers.ts";
 import { href } from "../parts/route.ts";
-import { TONGUE } from "../parts/words.common.ts";
 import { type CoverNow, nameWithFate } from "./cover-model.ts";
 import type { FieldNow } from "./model.ts";
 
@@ -27,7 +26,7 @@ export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => vo
                 <b>{nameWithFate(words, strips.get(body.strip))}</b>
                 <small>
                   {[
-                    `${writeDay(dayOf(body.startedAtMs), TONGUE)}, ${writeClock(body.startedAtMs, TONGUE)}`,
+                    `${writeDay(dayOf(body.startedAtMs), words.common.tongue)}, ${writeClock(body.startedAtMs, words.common.tongue)}`,
                     body.place === null ? words.fields.placeNotSaid : words.place[body.place],
                   ].join(" · ")}
                 </small>
@@ -70,7 +69,7 @@ export const Visits = ({ now }: { readonly now: FieldNow }) => {
           <li key={id}>
             <a class="row" href={href({ at: "visit", visit: id })}>
               <span>
-                <b>{writeDay(body.day, TONGUE)}</b>
+                <b>{writeDay(body.day, words.common.tongue)}</b>
                 <small>
                   {body.harvestYear === null
                     ? words.fields.calendarYear(Number(body.day.slice(0, 4)))

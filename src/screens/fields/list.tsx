@@ -7,7 +7,6 @@ import { fieldName } from "../parts/names.ts";
 import { writeDay } from "../parts/numbers.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
-import { TONGUE } from "../parts/words.common.ts";
 import { type FarmFields, readFields } from "./model.ts";
 
 /** Fields shown before "show more". */
@@ -64,7 +63,7 @@ const Farms = ({ farms }: { readonly farms: readonly FarmFields[] }) => {
                     <small>
                       {lastDay === null
                         ? words.fields.neverVisited
-                        : words.fields.lastVisit(writeDay(lastDay, TONGUE))}
+                        : words.fields.lastVisit(writeDay(lastDay, words.common.tongue))}
                     </small>
                   </span>
                 </a>

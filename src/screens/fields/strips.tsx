@@ -94,9 +94,11 @@ const StripRow = (props: {
             ? known
               ? words.fields.neverVisited
               : ""
-            : [rangeWords(words, found), words.common.lines(found.n), writeDay(newest.day, TONGUE)].join(
-                " · ",
-              )}
+            : [
+                rangeWords(words, found),
+                words.common.lines(found.n),
+                writeDay(newest.day, words.common.tongue),
+              ].join(" · ")}
         </small>
       </span>
       <span class="value">

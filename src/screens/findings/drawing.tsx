@@ -1,6 +1,5 @@
 /** Strips side by side on one line from 0 to 100 %: value, range and target, told apart without colour. */
 import type { CoverFound } from "../../science/ground-cover/field-cover.ts";
-import type { Catalogue } from "../catalogue.ts";
 import { nameWithFate } from "../fields/cover-model.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeNumber, writePercent } from "../parts/numbers.ts";
@@ -62,14 +61,6 @@ const Bar = (props: {
   );
 };
 
-const said = (words: Catalogue, name: string, found: CoverFound): string =>
-  words.findings.drawing(
-    name,
-    writePercent(found.value, TONGUE),
-    rangeWords(words, found),
-    words.common.lines(found.n),
-  );
-
 /** Nearer to an end of the axis than this, the word of the target takes the place of that end's. */
 const ROOM = 0.4;
 /** Nearer than this, it also has to lean away from the edge. */
@@ -123,7 +114,7 @@ export const Drawing = (props: {
           const found = on.cover.value;
           return (
             <li key={on.strip}>
-              <a class="drawn" href={to} aria-label={said(words, name, found)}>
+              <a class="drawn" href={to}>
                 <span class="drawn-label">
                   <span>
                     <b>{name}</b>

@@ -57,7 +57,7 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
   return (
     <section class="found">
       <h2>{fieldName(words, found.same.field)}</h2>
-      <p>{words.findings.onDay(writeDay(found.day, TONGUE))}</p>
+      <p>{words.findings.onDay(writeDay(found.day, words.common.tongue))}</p>
       {places.length === 0 ? null : <p class="unlike">{words.findings.unlike(places.join(", "))}</p>}
       {table ? (
         <Table strips={found.strips} />

@@ -37,8 +37,6 @@ export const findingsWords = (trade: TradeWords) => ({
     rangeAndLines: "Range, lines",
     toField: "Everything of this field",
     more: "Show more fields",
-    drawing: (strip: string, value: string, range: string, lines: string) =>
-      `${strip}: ${value} %, ${range}, ${lines}`,
   },
   workedOut: {
     title: "How this was worked out",

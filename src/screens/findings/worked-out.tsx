@@ -45,9 +45,11 @@ export const WorkedOutScreen = (props: {
 
   function underWords(found: WorkedOut): string {
     const { same, day } = found;
-    return [fieldName(words, same?.field), nameWithFate(words, found.strip), writeDay(day, TONGUE)].join(
-      " · ",
-    );
+    return [
+      fieldName(words, same?.field),
+      nameWithFate(words, found.strip),
+      writeDay(day, words.common.tongue),
+    ].join(" · ");
   }
 };
 

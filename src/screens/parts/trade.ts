@@ -3,6 +3,8 @@
  * standard or scientific term stands in "How this was worked out".
  */
 export interface TradeWords {
+  /** BCP 47 tag of the region: how it writes days and the time. */
+  readonly tongue: string;
   readonly stone: string;
   readonly tramline: string;
   readonly swath: string;
@@ -20,6 +22,7 @@ export type Trade = (typeof TRADES)[number];
 
 export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
   "uk-ie": {
+    tongue: "en-GB",
     stone: "stone",
     tramline: "tramline",
     swath: "straw swath",
@@ -31,6 +34,7 @@ export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
     metre: "metre",
   },
   "us-ca": {
+    tongue: "en-US",
     stone: "rock",
     tramline: "sprayer track",
     swath: "windrow",
@@ -42,6 +46,7 @@ export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
     metre: "meter",
   },
   "au-nz": {
+    tongue: "en-AU",
     stone: "stone",
     tramline: "tramline",
     swath: "windrow",

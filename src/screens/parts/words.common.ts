@@ -9,6 +9,7 @@ export const TONGUE = "en";
 /** Words that several screens share. */
 export const commonWords = (trade: TradeWords) => ({
   common: {
+    tongue: trade.tongue,
     product: "Mulchmark",
     tagline: "ground cover, worms and soak-in, measured in the field",
     back: "Back",
@@ -76,11 +77,14 @@ export const commonWords = (trade: TradeWords) => ({
 /** Sentences for problems, by their code. `{name}` is filled from the problem's facts. */
 export const problemWords: Readonly<Record<string, string>> = {
   "record/number-empty": "Nothing is written here yet.",
-  "record/number-not-a-number": "That is not a number. Write digits only, with one decimal mark if you need one.",
+  "record/number-not-a-number":
+    "That is not a number. Write digits only, with one decimal mark if you need one.",
   "record/number-exponent": "Write the number out in full.",
   "record/number-grouped": "Write the number without gaps between its digits.",
-  "record/number-two-separators": "There are two marks in this number, and it could mean two things. Write it with one decimal mark, or with none.",
-  "record/number-unfinished": "This number is not finished. Write what follows the mark, or leave the mark out.",
+  "record/number-two-separators":
+    "There are two marks in this number, and it could mean two things. Write it with one decimal mark, or with none.",
+  "record/number-unfinished":
+    "This number is not finished. Write what follows the mark, or leave the mark out.",
   "record/number-too-long": "That is too long for a number.",
   "record/line-full": "The rope has only {marks} marks: the line is full.",
   "record/line-ended": "This line ended at mark {mark}. Undo takes the end back.",

@@ -77,7 +77,7 @@ const DeletedRows = (props: { readonly rows: readonly Listed[]; readonly known: 
     <ul class="rows">
       {props.rows.map((one) => {
         const name = nameOf(words, props.known, one);
-        const when = writeMoment(one.revision.stamp.wallMs);
+        const when = writeMoment(one.revision.stamp.wallMs, words.common.tongue);
         const who = authorName(props.known, one.revision.author);
         return (
           <li class="with-key" key={one.id}>

@@ -4,7 +4,6 @@ import type { Catalogue } from "../catalogue.ts";
 import { fieldName, stripName } from "../parts/names.ts";
 import { dayOf, writeDay } from "../parts/numbers.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
-import { TONGUE } from "../parts/words.common.ts";
 
 /** Records by id, for names. */
 export type Known = ReadonlyMap<RecordId, Listed>;
@@ -56,19 +55,25 @@ const NAMES: Naming = {
     fieldName(words, of(known, body.field)),
   ],
   kit: (words, _known, { body }) => [body.name || words.common.noName],
-  visit: (words, known, { body }) => [fieldName(words, of(known, body.field)), writeDay(body.day, TONGUE)],
+  visit: (words, known, { body }) => [
+    fieldName(words, of(known, body.field)),
+    writeDay(body.day, words.common.tongue),
+  ],
   observation: (words, known, { body }) => [
     fieldName(words, of(known, body.field)),
     stripName(words, of(known, body.strip)),
-    writeDay(dayOf(body.startedAtMs), TONGUE),
+    writeDay(dayOf(body.startedAtMs), words.common.tongue),
   ],
-  photo: (_words, _known, { body }) => [writeDay(dayOf(body.takenAtMs), TONGUE)],
+  photo: (words, _known, { body }) => [writeDay(dayOf(body.takenAtMs), words.common.tongue)],
   event: (words, known, { body }) => [
     words.records.events[body.what],
     fieldName(words, of(known, body.field)),
-    writeDay(body.day, TONGUE),
+    writeDay(body.day, words.common.tongue),
   ],
-  rain: (words, known, { body }) => [fieldName(words, of(known, body.field)), writeDay(body.day, TONGUE)],
+  rain: (words, known, { body }) => [
+    fieldName(words, of(known, body.field)),
+    writeDay(body.day, words.common.tongue),
+  ],
   guess: (words, known, { body }) => [
     words.records.measures[body.what],
     fieldName(words, of(known, body.field)),
@@ -76,7 +81,7 @@ const NAMES: Naming = {
   earlier: (words, known, { body }) => [
     words.records.measures[body.what],
     fieldName(words, of(known, body.field)),
-    writeDay(body.day, TONGUE),
+    writeDay(body.day, words.common.tongue),
   ],
   join: (words, known, { body }) => [nameById(words, known, body.from), nameById(words, known, body.to)],
 };

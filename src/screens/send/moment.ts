@@ -1,6 +1,5 @@
-import { dayOf, writeClock, writeDay } from "../parts/numbers.ts";
-import { TONGUE } from "../parts/words.common.ts";
+import { dayOf, type Tongue, writeClock, writeDay } from "../parts/numbers.ts";
 
 /** A moment as day and clock time on this device. */
-export const writeMoment = (atMs: number): string =>
-  `${writeDay(dayOf(atMs), TONGUE)}, ${writeClock(atMs, TONGUE)}`;
+export const writeMoment = (atMs: number, tongue: Tongue): string =>
+  `${writeDay(dayOf(atMs), tongue)}, ${writeClock(atMs, tongue)}`;

@@ -43,7 +43,12 @@ export const FilePreview = (props: {
       <p>
         <b>{file.name}</b>
       </p>
-      <p>{send.made(file.madeAtMs === null ? null : writeMoment(file.madeAtMs), file.madeBy)}</p>
+      <p>
+        {send.made(
+          file.madeAtMs === null ? null : writeMoment(file.madeAtMs, words.common.tongue),
+          file.madeBy,
+        )}
+      </p>
       <table class="figures">
         <tbody>
           {figuresOf(preview).map(([row, count]) => (

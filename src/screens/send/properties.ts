@@ -36,7 +36,7 @@ const among = <T extends string>(list: readonly T[], value: string): T | undefin
 const textWords = ({ words, known }: Speech, property: Property, value: string): string => {
   if (value === "") return words.records.notSaid;
   if (isRecordId(value)) return nameById(words, known, value);
-  if (property === "day") return writeDay(value, TONGUE);
+  if (property === "day") return writeDay(value, words.common.tongue);
   if (property === "sha256") return words.records.pictureId(value.slice(0, 8));
   const way = property === "way" ? among(WAYS, value) : undefined;
   if (way !== undefined) return words.setOut.ways[way];
@@ -52,7 +52,7 @@ const numberWords = ({ words, habits }: Speech, property: Property, value: numbe
   if (property === "spacingM") return lengthWords("spacing", value, habits);
   if (property === "rowSpacingM") return lengthWords("spacing", value, habits);
   if (property === "passWidthM") return lengthWords("distance", value, habits);
-  if (property.endsWith("AtMs") || property === "atMs") return writeMoment(value);
+  if (property.endsWith("AtMs") || property === "atMs") return writeMoment(value, words.common.tongue);
   if (property.endsWith("Deg")) return words.records.degrees(writeNumber(value, TONGUE, 1));
   if (property === "depthMm") return lengthWords("depthSoaked", value / 1000, habits);
   // A year is written without a mark between its thousands.

@@ -57,7 +57,10 @@ const SideBySide = (props: { readonly versions: Versions; readonly known: Known 
   const name = nameOf(words, known, record);
   const rows = differences({ words, known, habits: house.settings.value.habits }, versions);
   const label = (version: Revision) =>
-    words.versions.version(authorName(known, version.author), writeMoment(version.stamp.wallMs));
+    words.versions.version(
+      authorName(known, version.author),
+      writeMoment(version.stamp.wallMs, words.common.tongue),
+    );
   const keep = async (version: Revision) => {
     const done = await house.write(settle(house, record, version));
     if (done.ok) house.say(words.versions.kept(name));

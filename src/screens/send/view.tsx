@@ -61,12 +61,12 @@ export const SendScreen = () => {
 };
 
 const StatusLines = (props: { readonly status: SafetyStatus; readonly copiedAtMs: number | null }) => {
-  const words = useHouse().words.value.send;
+  const { send: words, common } = useHouse().words.value;
   const { status, copiedAtMs } = props;
   if (status.all === 0) return <p>{words.nothing}</p>;
   return (
     <>
-      <p>{copiedAtMs === null ? words.never : words.last(writeMoment(copiedAtMs))}</p>
+      <p>{copiedAtMs === null ? words.never : words.last(writeMoment(copiedAtMs, common.tongue))}</p>
       <p>
         <b>{copiedAtMs === null ? words.atAll(status.all) : words.since(status.since)}</b>
       </p>

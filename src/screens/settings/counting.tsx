@@ -22,7 +22,11 @@ const SettingNumber = (props: {
   const [tried, setTried] = useState(false);
   const state = numberState(words, draft, props.rule);
   const keep = () => {
-    if (state.is === "good") props.onKeep(state.value);
+    if (state.is === "good") {
+      props.onKeep(state.value);
+      // Shows what was understood: "7,5" stands as 7.5 from now on.
+      setDraft({ typed: String(state.value), confirmed: true });
+    }
     setTried(state.is !== "good");
   };
   return (

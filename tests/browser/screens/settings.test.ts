@@ -10,22 +10,20 @@ beforeAll(async () => {
 afterAll(() => phone.close());
 
 it("adds who is measuring, corrects the name and forgets the person, after asking once", async () => {
+  const { page } = phone.chromium;
   await phone.touch("Add a name");
   await phone.touch("Keep this name");
   await phone.reads("Write a name first.");
-  await phone.write("Name", "One who counts");
+  await page.getByRole("textbox", { name: "Name" }).fill("One who counts");
   await phone.touch("Keep this name");
   await phone.touch("Correct this name");
-  await phone.write("Name", "One who reads");
+  await page.getByRole("textbox", { name: "Name" }).fill("One who reads");
   await phone.touch("Keep this name");
   await phone.reads("One who reads");
   await phone.touch("Forget this person");
   await phone.reads("Only the number of the record stays.");
   await phone.touch("Forget for good");
-  await until(
-    "the name is gone",
-    async () => (await phone.chromium.page.getByText("One who reads").count()) === 0,
-  );
+  await until("the name is gone", async () => (await page.getByText("One who reads").count()) === 0);
 });
 
 it("changes the words of the trade and single units at once", async () => {
@@ -34,7 +32,7 @@ it("changes the words of the trade and single units at once", async () => {
   await phone.reads("Count rocks as ground cover");
   await phone.touch("Mixed");
   await phone.reads("Each on its own");
-  await page.getByRole("radiogroup", { name: "areas" }).getByText("hectares").tap();
+  await page.getByRole("group", { name: "areas" }).getByText("hectares").tap();
   await phone.touch("Metric");
   expect(await page.getByText("Each on its own").count()).toBe(0);
 });
@@ -65,6 +63,7 @@ it("teaches a clicker's key to an answer, and says which answer lost it", async 
   await page.keyboard.press("PageDown");
   await phone.reads("Bare: Page down");
   await page.getByRole("button", { name: "Teach a key for Green" }).tap();
+  await phone.reads("Press the key for Green");
   await page.keyboard.press("PageDown");
   await phone.reads("Green: Page down. Bare: no key now");
   await phone.touch("Back to first letters");

@@ -10,7 +10,6 @@ import { writeDay } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { todaysVisit } from "../../parts/visits.ts";
-import { TONGUE } from "../../parts/words.common.ts";
 import {
   type FieldToChoose,
   type HomeNow,
@@ -146,7 +145,7 @@ const Fields = (props: {
                     ...(farm === undefined ? [] : [farm.body.name]),
                     lastDay === null
                       ? words.home.neverVisited
-                      : words.home.lastVisit(writeDay(lastDay, TONGUE)),
+                      : words.home.lastVisit(writeDay(lastDay, words.common.tongue)),
                   ].join(" · ")}
                 </small>
               </span>

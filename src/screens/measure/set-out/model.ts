@@ -10,6 +10,7 @@ import type { Caution } from "../../../science/estimate.ts";
 import { checkLayout } from "../../../science/ground-cover/in-step.ts";
 import type { House } from "../../parts/house.ts";
 import type { Listed } from "../../parts/reader.ts";
+import { sameField } from "../../parts/same-field.ts";
 
 /** What the person chooses for a line. */
 export type Choices = Pick<
@@ -23,7 +24,8 @@ export type Choices = Pick<
 /** What there is to choose from, and what is chosen at first. */
 export interface SetOut {
   readonly visit: Listed<"visit">;
-  readonly field: Listed<"field"> | undefined;
+  /** The field itself, also when it was measured under another name first. */
+  readonly field: Listed<"field">;
   readonly strips: readonly Listed<"strip">[];
   readonly ropes: readonly Listed<"kit">[];
   readonly first: Choices;
@@ -43,21 +45,22 @@ const FIRST: Omit<Choices, "strip" | "rope"> = {
 export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">): Promise<SetOut | null> => {
   const visit = await records.one(visitId);
   if (visit === undefined) return null;
-  const field = visit.body.field;
-  const [fieldRow, strips, kit, here, anywhere] = await Promise.all([
-    records.one(field),
-    records.list({ field, kind: "strip" }),
+  const same = await sameField(records, visit.body.field);
+  if (same === undefined) return null;
+  const [stripLists, kit, here, anywhere] = await Promise.all([
+    Promise.all(same.ids.map((field) => records.list({ field, kind: "strip" }))),
     records.list({ kind: "kit" }),
-    records.list({ field, kind: "observation" }, { newestFirst: true, limit: 1 }),
+    records.list({ field: same.field.id, kind: "observation" }, { newestFirst: true, limit: 1 }),
     records.list({ kind: "observation" }, { newestFirst: true, limit: 1 }),
   ]);
+  const strips = stripLists.flat();
   const ropes = kit.filter(({ body }) => body.type === "rope");
   const before = (here[0] ?? anywhere[0])?.body;
   const known = <T extends string>(id: T | undefined, among: readonly { readonly id: T }[]): T | null =>
     among.find((one) => one.id === id)?.id ?? (among.length === 1 ? (among[0]?.id ?? null) : null);
   return {
     visit,
-    field: fieldRow,
+    field: same.field,
     strips,
     ropes,
     first:
@@ -93,7 +96,7 @@ export const addStrip = async (
 /** Begins the line and gives its id; null, and the reason is shown, when it could not be written. */
 export const beginLine = async (
   house: House,
-  { visit }: SetOut,
+  { visit, field }: SetOut,
   choices: Choices & { readonly strip: RecordId<"strip">; readonly rope: RecordId<"kit"> },
   start: Stood,
 ): Promise<RecordId<"observation"> | null> => {
@@ -101,7 +104,7 @@ export const beginLine = async (
   const command = house.pen.write("observation", {
     type: "line",
     visit: visit.id,
-    field: visit.body.field,
+    field: field.id,
     ...choices,
     fifthKey: fifth === "" ? null : fifth,
     start,

@@ -80,7 +80,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
       )}
       {adding === "strip" ? (
         <StripForm
-          field={setOut.visit.body.field}
+          field={setOut.field.id}
           onDone={(id) => {
             if (id !== null) choose({ strip: id });
             setAdding(null);
@@ -91,7 +91,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
           {setOut.strips.some(({ body }) => body.wholeField) ? null : (
             <Key
               onPress={async () => {
-                const id = await addStrip(house, setOut.visit.body.field, {
+                const id = await addStrip(house, setOut.field.id, {
                   name: "",
                   done: [],
                   wholeField: true,

@@ -5,7 +5,6 @@ import { sentenceFor } from "../../catalogue.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
 import { writeDay } from "../../parts/numbers.ts";
-import { TONGUE } from "../../parts/words.common.ts";
 import { sayHarvestYear, type VisitNow } from "./model.ts";
 
 /** Years that a harvest may lie from the day of the visit without being asked about. */
@@ -45,7 +44,7 @@ export const HarvestYear = ({ now }: { readonly now: VisitNow }) => {
             label={words.harvestYearLabel}
             value={typed}
             wrong={wrong}
-            {...(odd ? { hint: words.harvestYearOdd(typed, writeDay(day, TONGUE)) } : {})}
+            {...(odd ? { hint: words.harvestYearOdd(typed, writeDay(day, catalogue.common.tongue)) } : {})}
             numeric
             onWrite={(text) => {
               setTyped(text);

@@ -85,7 +85,7 @@ const LineRow = (props: { readonly one: NumberedLine; readonly place: string }) 
         </b>
         <small>
           {[
-            writeClock(line.header.startedAtMs, TONGUE),
+            writeClock(line.header.startedAtMs, words.common.tongue),
             props.place,
             line.finished ? words.common.marks(read) : progressOf(words, line),
           ].join(" · ")}

@@ -7,7 +7,6 @@ import { fieldName, stripName } from "../../parts/names.ts";
 import { writeDay } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
-import { TONGUE } from "../../parts/words.common.ts";
 import { HarvestYear } from "./harvest-year.tsx";
 import { readVisit, type VisitNow } from "./model.ts";
 import { Naming } from "./naming.tsx";
@@ -34,7 +33,7 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
     );
   const { field } = now.same;
   const named = field.body.name !== "";
-  const day = writeDay(now.visit.body.day, TONGUE);
+  const day = writeDay(now.visit.body.day, words.common.tongue);
   const name = fieldName(words, field);
   return (
     <Page
