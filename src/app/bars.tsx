@@ -4,7 +4,6 @@ import { sentenceFor } from "../screens/catalogue.ts";
 import type { House } from "../screens/parts/house.ts";
 import { notices, problems } from "./house.ts";
 import { changedElsewhere, chunkMissing, takeUpdate, updateWaiting } from "./update.ts";
-import { appWords } from "./words.ts";
 
 const Bar = (props: {
   readonly children: ComponentChildren;
@@ -25,7 +24,7 @@ const reload = () => location.reload();
 
 /** The bars. While a line is counted a newer build is not offered: it would stand in the way of the keys. */
 export const Bars = (props: { readonly house: House; readonly running: boolean }) => {
-  const words = appWords().bars;
+  const words = props.house.words.value.bars;
   const said = notices.value;
   const gone = said.get("gone");
   const all = [

@@ -1,6 +1,9 @@
 /** Starts the app: opens the records, comes back to where somebody was, and draws. */
 import { render } from "preact";
+import { watchInstallOffer } from "../device/install.ts";
 import { href } from "../screens/parts/route.ts";
+import { finishInterrupted } from "../screens/send/finish.ts";
+import { installOffer } from "../screens/settings/install-offer.ts";
 import "../screens/parts/look.css";
 import { Closed } from "./closed.tsx";
 import { openHouse, rememberWhere, route, whereItWas } from "./house.ts";
@@ -28,8 +31,14 @@ const start = async (): Promise<void> => {
   }
   rememberWhere(house);
   keepRecords(house);
+  // A bringing-in that a dead phone interrupted is brought to its end.
+  void finishInterrupted(house);
   render(<Shell house={house} />, place);
 };
 
 watchForUpdates();
+// The browser makes its offer once, early; Settings shows it later.
+watchInstallOffer((offer) => {
+  installOffer.value = offer;
+}, new AbortController().signal);
 void start();

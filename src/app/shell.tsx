@@ -1,7 +1,10 @@
 /** The shell: which screen stands at which address, and the bars above all of them. */
+import { signal } from "@preact/signals";
+import type { ComponentType } from "preact";
 import { useEffect } from "preact/hooks";
 import { LineScreen } from "../screens/measure/line/view.tsx";
 import { type House, HouseContext } from "../screens/parts/house.ts";
+import { ListPane } from "../screens/parts/page.tsx";
 import type { Route } from "../screens/parts/route.ts";
 import { Bars } from "./bars.tsx";
 import { route, spoken } from "./house.ts";
@@ -30,6 +33,12 @@ const DeletedScreen = lazyScreen(async () => (await import("../screens/send/dele
 const TwoVersionsScreen = lazyScreen(
   async () => (await import("../screens/send/two-versions.tsx")).TwoVersionsScreen,
 );
+
+const wide = matchMedia("(min-width: 900px)");
+const isWide = signal(wide.matches);
+wide.addEventListener("change", () => {
+  isWide.value = wide.matches;
+});
 
 const Screen = ({ at }: { readonly at: Route }) => {
   switch (at.at) {
@@ -68,6 +77,45 @@ const Screen = ({ at }: { readonly at: Route }) => {
   }
 };
 
+/** The list that a screen belongs to, shown left of it where there is room. */
+const listOf = (at: Route): ComponentType | null => {
+  switch (at.at) {
+    case "visit":
+    case "line-sheet":
+      return HomeScreen;
+    case "field":
+    case "field-new":
+      return FieldsScreen;
+    case "worked-out":
+      return FindingsScreen;
+    case "settings":
+    case "kit":
+    case "deleted":
+    case "two-versions":
+      return SendScreen;
+    default:
+      return null;
+  }
+};
+
+/** One screen on a phone; list left and detail right from 900 px. */
+const Panes = ({ at }: { readonly at: Route }) => {
+  const List = isWide.value ? listOf(at) : null;
+  if (List === null) return <Screen at={at} />;
+  return (
+    <div class="panes">
+      <div class="pane">
+        <ListPane.Provider value={true}>
+          <List />
+        </ListPane.Provider>
+      </div>
+      <div class="pane">
+        <Screen at={at} />
+      </div>
+    </div>
+  );
+};
+
 /** Follows the chosen theme, or the device's when none was chosen. */
 const useTheme = (house: House) => {
   const { theme } = house.settings.value;
@@ -93,7 +141,7 @@ export const Shell = ({ house }: { readonly house: House }) => {
   return (
     <HouseContext.Provider value={house}>
       <Bars house={house} running={at.at === "line"} />
-      <Screen at={at} />
+      <Panes at={at} />
       <p class="out-of-sight" role="status" aria-live="polite">
         {spoken}
       </p>

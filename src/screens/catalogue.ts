@@ -9,6 +9,7 @@ import { homeWords } from "./measure/home/words.ts";
 import { lineWords } from "./measure/line/words.ts";
 import { visitWords } from "./measure/visit/words.ts";
 import type { TradeWords } from "./parts/trade.ts";
+import { barWords } from "./parts/words.bars.ts";
 import { commonWords, problemWords } from "./parts/words.common.ts";
 import { filesProblemWords } from "./send/words.problems.ts";
 import { sendWords } from "./send/words.ts";
@@ -18,6 +19,7 @@ import { welcomeWords } from "./welcome/words.ts";
 /** English, in the trade words of a region. */
 export const english = (trade: TradeWords) => ({
   ...commonWords(trade),
+  ...barWords(),
   ...lineWords(trade),
   ...homeWords(),
   ...visitWords(trade),

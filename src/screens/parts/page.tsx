@@ -1,5 +1,6 @@
 /** The frame of a screen: head with the way back, the leaf itself, and a foot that stays under the thumb. */
-import type { ComponentChildren } from "preact";
+import { type ComponentChildren, createContext } from "preact";
+import { useContext } from "preact/hooks";
 import { useHouse } from "./house.ts";
 import { BackDrawing } from "./icons.tsx";
 import { type Area, href } from "./route.ts";
@@ -18,6 +19,9 @@ const Areas = (props: { readonly here: Area }) => {
   );
 };
 
+/** True inside the list that stands left of its detail on a wide screen. */
+export const ListPane = createContext(false);
+
 /** A screen. `area` shows the four areas below (a running test hides them). */
 export const Page = (props: {
   readonly title: string;
@@ -31,6 +35,10 @@ export const Page = (props: {
   readonly children: ComponentChildren;
 }) => {
   const { words } = useHouse();
+  const isList = useContext(ListPane);
+  // A page has one main part and one first heading: a list beside it has neither.
+  const Leaf = isList ? "section" : "main";
+  const Title = isList ? "h2" : "h1";
   return (
     <div class={`frame ${props.area === undefined ? "" : "with-areas"}`}>
       <header class="head">
@@ -40,15 +48,17 @@ export const Page = (props: {
           </a>
         )}
         <div>
-          <h1>{props.title}</h1>
+          <Title>{props.title}</Title>
           {props.under === undefined ? null : <p>{props.under}</p>}
         </div>
         {props.end === undefined ? null : <div class="head-end">{props.end}</div>}
       </header>
-      <main class="leaf">{props.children}</main>
+      <Leaf class="leaf" aria-label={isList ? props.title : undefined}>
+        {props.children}
+      </Leaf>
       <div class="foot">
         {props.foot === undefined ? null : <div class="actions keys">{props.foot}</div>}
-        {props.area === undefined ? null : <Areas here={props.area} />}
+        {props.area === undefined || isList ? null : <Areas here={props.area} />}
       </div>
     </div>
   );

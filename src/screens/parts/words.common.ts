@@ -21,7 +21,6 @@ export const commonWords = (trade: TradeWords) => ({
     delete: "Delete",
     undo: "Undo",
     redo: "Redo",
-    saving: "writing down …",
     percent: "%",
     noName: "not named yet",
     wholeField: "whole field",

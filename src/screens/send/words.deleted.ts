@@ -33,7 +33,7 @@ export const deletedWords = () => ({
     version: (who: string | null, when: string) => (who === null ? when : `${who}, ${when}`),
     shownNow: "shown now",
     keep: "Keep this one",
-    keepWhat: (what: string, which: string) => `Keep the one of ${which} for ${what}`,
+    keepWhat: (what: string, which: string) => `Keep this one: ${what}, ${which}`,
     kept: (what: string) => `Settled: ${what}`,
     deletedHere: "deleted",
     livesHere: "not deleted",

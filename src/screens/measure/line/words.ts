@@ -100,10 +100,6 @@ export const lineWords = (trade: TradeWords) => ({
     rope: "Which rope or tape?",
     ropeMarks: (marks: number, spacing: string) => `${number(marks)} marks, ${spacing} apart`,
     addRope: "Add a rope",
-    ropeName: "Name on the rope",
-    ropeNameHint: "Write the same name on the rope itself.",
-    marksLabel: "How many marks?",
-    spacingLabel: (unit: string) => `From mark to mark, in ${unit}`,
     way: "How will you count?",
     ways: {
       "mark-by-mark": "mark by mark",
@@ -131,7 +127,6 @@ export const lineWords = (trade: TradeWords) => ({
     takeStart: "Take the start position again",
     takeEnd: "Take the end position",
     stopHere: "Use this position",
-    endTaken: "End position taken.",
     start: "Start counting",
     needs: "Choose a strip and a rope first.",
     wholeField: "The whole field",

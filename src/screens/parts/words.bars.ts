@@ -1,5 +1,5 @@
-/** Words of the bars above the screens, and of the screen that stands when the records cannot be reached. */
-export const appWords = () => ({
+/** Words of the bars above the screens, and of what stands there when the records cannot be opened. */
+export const barWords = () => ({
   bars: {
     busy: "Another window is busy with the records. What you touched waits and is not lost.",
     full: "This device has no room left. Readings are still taken; photos are not.",
@@ -8,7 +8,6 @@ export const appWords = () => ({
     changed: "Mulchmark was brought up to date in another window. Load this window again when it suits you.",
     chunk: "A part of Mulchmark is not on this device any more. Load this window again; nothing is lost.",
     update: "A newer Mulchmark is ready. Nothing will be lost.",
-    updateLater: "A newer Mulchmark is ready. It waits until the line is done.",
     take: "Take it",
     load: "Load again",
     gone: "The records cannot be reached, and loading again has not helped. These values are not saved yet: write them down.",
