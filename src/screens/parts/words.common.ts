@@ -97,5 +97,16 @@ export const problemWords: Readonly<Record<string, string>> = {
   "record/from-the-future":
     "This was made by a newer Mulchmark: it needs version {needs} of {kind}, this one knows {knows}. Nothing was changed. Update Mulchmark, then try again.",
   "store/queue-full": "One moment: the touches before are still being written down.",
+  "record/forbidden-key": "A record holds a name that could do harm ({key}). It was not taken.",
+  "record/too-deep": "A record is nested deeper than any of ours. It was not taken.",
+  "store/from-the-future":
+    "The records were made by a newer Mulchmark: this one knows version {knows}. Nothing was changed.",
+  "store/gone":
+    "The records cannot be reached just now. Load this window again; nothing that was shown is lost.",
+  "store/newer-window": "A newer Mulchmark is open in another window. Load this window again to go on.",
+  "device/key-not-taught": "No key came. The answer keeps the key that it had.",
+  "device/room-unknown": "This browser does not say how much room there is.",
+  "store/upgrade-failed":
+    "The records could not be brought up to date from version {from} to {to}. Nothing was changed.",
   "store/quota": "This device has no room left. Readings are still taken; photos are not.",
 };

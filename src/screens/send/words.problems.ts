@@ -1,5 +1,6 @@
 /** Sentences for what can go wrong with files, by code. */
 export const filesProblemWords: Readonly<Record<string, string>> = {
+  "exchange/photo-without-record": "A photo in this file belongs to no record. It was not taken.",
   "exchange/not-a-zip": "This is not a Mulchmark file. Nothing was changed.",
   "exchange/not-ours": "This file was not made by Mulchmark. Nothing was changed.",
   "exchange/from-the-future":

@@ -85,8 +85,8 @@ it("takes its series from the palette of Okabe and Ito", () => {
     "#d55e00",
     "#cc79a7",
   ]);
+  // Black does not show on dusk; its place is taken by ink.
   for (const [theme, tokens] of Object.entries(themes))
-    // Black does not show on dusk; its place is taken by ink.
     for (const [name, colour] of tokens)
       if (name.startsWith("series-") && !(theme === "dusk" && colour === tokens.get("ink")))
         expect(palette, `${name} in ${theme}`).toContain(colour);

@@ -136,11 +136,6 @@ export const lineWords = (trade: TradeWords) => ({
     passWidth: (unit: string) => `Width of one machine pass, in ${unit} (may stay empty)`,
     layoutWhy: "With these the app can warn when marks and rows fall in step.",
     more: "More about this line",
-    cautions: {
-      "science/in-step-with-rows":
-        "Marks and rows fall in step: the marks meet the same places between the rows again and again. Lay the line at another angle.",
-      "science/less-than-one-pass": "The line does not reach across one full machine pass.",
-    } as Readonly<Record<string, string>>,
     unplaced: "not said",
   },
   sheet: {

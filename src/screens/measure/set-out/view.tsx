@@ -4,6 +4,7 @@ import type { RecordId } from "../../../record/ids.ts";
 import { WAYS, type Way } from "../../../record/kinds/observation.ts";
 import { TREATMENTS, type Treatment } from "../../../record/kinds/strip.ts";
 import { PLACES } from "../../../record/shapes.ts";
+import { sentenceFor } from "../../catalogue.ts";
 import { RopeForm } from "../../kit/rope-form.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { Choice, Key, Tick, WriteLine } from "../../parts/keys.tsx";
@@ -166,9 +167,9 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
         chosen={angleOf(choices.angleToRowsDeg)}
         onChoose={(angle) => choose({ angleToRowsDeg: angle === "unknown" ? null : Number(angle) })}
       />
-      {layoutCautions(rope?.type === "rope" ? rope : undefined, choices).map(({ code }) => (
-        <p key={code} class="wrong" role="status">
-          {words.setOut.cautions[code] ?? code}
+      {layoutCautions(rope?.type === "rope" ? rope : undefined, choices).map((caution) => (
+        <p key={caution.code} class="wrong" role="status">
+          {sentenceFor(words, caution)}
         </p>
       ))}
       <h2>{words.setOut.more}</h2>
