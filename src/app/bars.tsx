@@ -2,6 +2,7 @@
 import type { ComponentChildren } from "preact";
 import { sentenceFor } from "../screens/catalogue.ts";
 import type { House } from "../screens/parts/house.ts";
+import type { Notice } from "../store/notice.ts";
 import { notices, problems } from "./house.ts";
 import { changedElsewhere, chunkMissing, takeUpdate, updateWaiting } from "./update.ts";
 
@@ -20,6 +21,12 @@ const Bar = (props: {
   </div>
 );
 
+const forget = (type: Notice["type"]) => {
+  const left = new Map(notices.value);
+  left.delete(type);
+  notices.value = left;
+};
+
 const reload = () => location.reload();
 
 /** The bars. While a line is counted a newer build is not offered: it would stand in the way of the keys. */
@@ -29,14 +36,22 @@ export const Bars = (props: { readonly house: House; readonly running: boolean }
   const gone = said.get("gone");
   const all = [
     said.has("busy") ? <Bar>{words.busy}</Bar> : null,
-    said.has("storage-full") ? <Bar>{words.full}</Bar> : null,
+    said.has("storage-full") ? (
+      <Bar label={words.close} onPress={() => forget("storage-full")}>
+        {words.full}
+      </Bar>
+    ) : null,
     said.has("newer-window") ? (
       <Bar label={words.load} onPress={reload}>
         {words.newer}
       </Bar>
     ) : null,
     said.has("blocked") ? <Bar>{words.blocked}</Bar> : null,
-    said.has("refused") ? <Bar>{words.refused}</Bar> : null,
+    said.has("refused") ? (
+      <Bar label={words.close} onPress={() => forget("refused")}>
+        {words.refused}
+      </Bar>
+    ) : null,
     gone?.type === "gone" ? (
       <Bar label={words.load} onPress={reload}>
         {words.gone} {gone.commands.map((command) => JSON.stringify(command)).join(" ")}

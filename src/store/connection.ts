@@ -58,7 +58,12 @@ export const connect = async (settings: ConnectionSettings): Promise<Result<Conn
   const { tell, onGone, name = DATABASE_NAME, migrations = MIGRATIONS } = settings;
   const changes = openChanges(name);
   const room = { isFull: false };
-  const memory = {};
+  const memory: Connection["memory"] = {};
+  // Another window wrote to the line that is remembered: a write begun from memory would be called off.
+  changes.subscribe((changed) => {
+    const id = memory.written?.record.id;
+    if (id !== undefined && (changed === "everything" || changed.includes(id))) delete memory.written;
+  });
   let current: Promise<Result<Database>> | undefined;
   let closedFor: Failed | undefined;
   let resting: { readonly until: Promise<void>; readonly end: () => void } | undefined;

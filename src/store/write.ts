@@ -128,22 +128,24 @@ const writeFromMemory = async (
   const { record, field, last } = remembered;
   if (commands.some(({ id, op }) => id !== record.id || op === "erase")) return undefined;
   const held = new Map([[record.id, record]]);
-  const changed = applyAll(held, commands);
-  // Why a command is refused is said by what is stored, not by what is remembered.
-  if (!changed.ok) return undefined;
+  const reading = commands.every(({ op }) => op === "append" || op === "undo" || op === "redo");
+  const touched: Written[] = reading ? ["entries", "fieldStates"] : ["records", "entries", "fieldStates"];
   try {
     const done = await connection.use((db) =>
-      inTransaction(db, ["records", "entries", "fieldStates"], "strict", async (tx) => {
+      inTransaction(db, touched, "strict", async (tx) => {
+        // Asked first, so that the browser looks it up while the command is applied.
         const state = tx.get("fieldStates", field);
+        const changed = applyAll(held, commands);
+        // Why a command is refused is said by what is stored, not by what is remembered.
+        if (!changed.ok) throw new Outdated();
         const written = await putChanged(tx, held, changed.value.after, changed.value.last);
         const found = await state;
         if (found?.last !== last || found.updates !== 0) throw new Outdated();
-        return ok(written);
+        return ok({ ...changed.value, written });
       }),
     );
-    if (!done.ok) return done;
-    if (done.value.length > 0) connection.announce(done.value);
-    return changed;
+    if (done.ok && done.value.written.length > 0) connection.announce(done.value.written);
+    return done;
   } catch (error) {
     delete connection.memory.written;
     if (error instanceof Outdated) return undefined;

@@ -1,4 +1,5 @@
 /** The rope with its marks, as it lies on the ground: shape says what was met, never colour alone. */
+import { useMemo } from "preact/hooks";
 import type { Cover, Stance } from "../../record/entry.ts";
 import "./rope-drawing.css";
 
@@ -44,6 +45,42 @@ const Mark = (props: { readonly x: number; readonly y: number; readonly mark: Dr
   }
 };
 
+interface StrandProps {
+  /** The mark before the strand's first. */
+  readonly from: number;
+  readonly count: number;
+  readonly y: number;
+  readonly next: number;
+  readonly at: (mark: number) => DrawnMark | undefined;
+}
+
+const drawStrand = ({ from, count, y, next, at }: StrandProps) => (
+  <g>
+    <path class="rope-line" d={`M4 ${y}H${4 + count * STEP}`} />
+    {Array.from({ length: count }, (_, column) => {
+      const number = from + column + 1;
+      const x = 4 + column * STEP + STEP / 2;
+      return (
+        <g key={number}>
+          <Mark x={x} y={y} mark={at(number)} />
+          {number === next ? <path class="rope-here" d={`M${x - 6} ${y - 18}h12l-6 9z`} /> : null}
+        </g>
+      );
+    })}
+  </g>
+);
+
+const lookOf = (mark: DrawnMark | undefined): string =>
+  mark === undefined ? "-" : `${mark.cover}${mark.stance ?? ""}${mark.twoAnswers ? "?" : ""}`;
+
+/** One strand, drawn anew only when something on it changed: a touch changes one of four. */
+const Strand = (props: StrandProps) => {
+  const { from, count, y, next, at } = props;
+  const marks = Array.from({ length: count }, (_, column) => lookOf(at(from + column + 1)));
+  const pointer = next > from && next <= from + count ? next : 0;
+  return useMemo(() => drawStrand(props), [`${from} ${y} ${pointer} ${marks.join(" ")}`]);
+};
+
 /** The rope from mark 1 on; the pointer stands over the next mark. */
 export const RopeDrawing = (props: {
   readonly marks: number;
@@ -61,24 +98,15 @@ export const RopeDrawing = (props: {
     >
       {Array.from({ length: strands }, (_, strand) => {
         const from = (first + strand) * PER_STRAND;
-        const y = strand * STRAND_HEIGHT + 20;
-        const count = Math.max(0, Math.min(PER_STRAND, props.marks - from));
         return (
-          <g key={from}>
-            <path class="rope-line" d={`M4 ${y}H${4 + count * STEP}`} />
-            {Array.from({ length: count }, (_, column) => {
-              const number = from + column + 1;
-              const x = 4 + column * STEP + STEP / 2;
-              return (
-                <g key={number}>
-                  <Mark x={x} y={y} mark={props.at(number)} />
-                  {number === props.next ? (
-                    <path class="rope-here" d={`M${x - 6} ${y - 18}h12l-6 9z`} />
-                  ) : null}
-                </g>
-              );
-            })}
-          </g>
+          <Strand
+            key={from}
+            from={from}
+            count={Math.max(0, Math.min(PER_STRAND, props.marks - from))}
+            y={strand * STRAND_HEIGHT + 20}
+            next={props.next}
+            at={props.at}
+          />
         );
       })}
     </svg>

@@ -48,11 +48,14 @@ export const AnswerKeys = (props: {
   const key = (cover: Cover, large: boolean) => {
     const Drawing = DRAWINGS[cover];
     const taken = props.flash?.cover === cover;
+    // The key stays the same element, or a press that is held while its mark lands would be lost. Two names
+    // for one motion start it anew when the same answer comes twice.
+    const flashClass = (props.flash?.count ?? 0) % 2 === 0 ? "flash" : "flash-again";
     return (
       <button
         type="button"
-        key={taken ? `${cover}-${props.flash?.count}` : cover}
-        class={`key answer ${large ? "straw large" : ""} ${taken ? "flash" : ""}`}
+        key={cover}
+        class={`key answer ${large ? "straw large" : ""} ${taken ? flashClass : ""}`}
         disabled={props.off === true}
         data-answer={cover}
         onClick={(event) => props.onAnswer(cover, event.timeStamp)}

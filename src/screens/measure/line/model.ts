@@ -59,6 +59,8 @@ export interface LineModel {
   readonly endAt: (mark: number) => Promise<void>;
   readonly undo: () => Promise<void>;
   readonly redo: () => Promise<void>;
+  /** A touch of this window is on its way to the disk; its answer tells what is stored, others' marks too. */
+  readonly isWriting: () => boolean;
   /** Reads the line again; called when another window changed it. */
   readonly refresh: () => Promise<void>;
 }
@@ -75,6 +77,7 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
   const stance = signal<Stance>("flat");
   const last = signal<LastAnswer | null>(null);
   let lastTouch: KeyTouch | null = null;
+  let writing = 0;
 
   const frame = computed(() => {
     const line = stored.value;
@@ -106,7 +109,9 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
   };
 
   const write = async (command: Command, how: LastAnswer["how"]): Promise<void> => {
+    writing += 1;
     const done: Result<readonly Applied[]> = await house.write(command);
+    writing -= 1;
     if (!done.ok) {
       house.tell(done.problem);
       return;
@@ -153,6 +158,7 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
     last,
     finished,
     refresh,
+    isWriting: () => writing > 0,
     ask: (what, mark) => {
       batch(() => {
         asking.value = what;

@@ -32,7 +32,8 @@ export const LineScreen = (props: { readonly line: RecordId<"observation"> }) =>
   useEffect(() => {
     void model.refresh();
     return house.records.subscribe((changed) => {
-      if (changed === "everything" || changed.includes(props.line)) void model.refresh();
+      if (changed === "everything" || (changed.includes(props.line) && !model.isWriting()))
+        void model.refresh();
     });
   }, [house, model, props.line]);
   useClicker(house, model);
@@ -264,9 +265,7 @@ const Running = (props: {
           {words.doubts(doubtsOf(reading))}
         </button>
       ) : (
-        <p class="last" key={last?.count ?? 0}>
-          {last === null ? "" : sayEntry(house.words.value, stored.header.fifthKey, last)}
-        </p>
+        <p class="last">{last === null ? "" : sayEntry(house.words.value, stored.header.fifthKey, last)}</p>
       )}
       {calling ? null : (
         <StripSoFar header={stored.header} line={props.line} finished={model.finished.value} />
