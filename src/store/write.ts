@@ -137,7 +137,10 @@ const writeFromMemory = async (
         const state = tx.get("fieldStates", field);
         const changed = applyAll(held, commands);
         // Why a command is refused is said by what is stored, not by what is remembered.
-        if (!changed.ok) throw new Outdated();
+        if (!changed.ok) {
+          await state;
+          throw new Outdated();
+        }
         const written = await putChanged(tx, held, changed.value.after, changed.value.last);
         const found = await state;
         if (found?.last !== last || found.updates !== 0) throw new Outdated();
