@@ -54,7 +54,7 @@ describe("the copy as it is", () => {
       const counted = Number(/Checked (\d+) files? in/.exec(output)?.[1]);
       const files = readdirSync(join(copy.root, folder), { recursive: true, encoding: "utf8" });
       expect(counted, folder).toBe(
-        files.filter((path) => /\.(?:[cm]?[jt]sx?|jsonc?|css|html)$/.test(path)).length,
+        files.filter((path) => /\.(?:[cm]?[jt]sx?|jsonc?|css|html|md)$/.test(path)).length,
       );
     }
   });

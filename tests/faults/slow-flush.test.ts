@@ -1,0 +1,142 @@
+import { afterEach, expect, it } from "vitest";
+import { removeFolder, temporaryFolder } from "../browser/drivers/programs.ts";
+import { quantile, sayFigures } from "./kit/figures.ts";
+import type { WatchedWrite } from "./kit/page-watch.ts";
+import { type Phone, startPhone } from "./kit/phone.ts";
+import { goToLine, seedLine } from "./kit/seeded-line.ts";
+import { slowFlush } from "./kit/slow-flush.ts";
+import { expectUnbroken, storedEntries } from "./kit/stored-line.ts";
+import { startThumb } from "./kit/thumb.ts";
+import { serveWatched, type WatchedHost, watchedBuild } from "./kit/watched-build.ts";
+
+const slowedMs = 40;
+
+let host: WatchedHost | undefined;
+let phone: Phone | undefined;
+
+afterEach(async () => {
+  await phone?.close();
+  await host?.close();
+  phone = undefined;
+  host = undefined;
+});
+
+/** Opens a fresh phone at a line without marks. */
+async function phoneAtLine(env: Readonly<Record<string, string>>, ropeMarks: number) {
+  host ??= await serveWatched(watchedBuild());
+  const profile = temporaryFolder("slowed-profile");
+  const started = await startPhone(profile, env);
+  phone = started;
+  await started.open(host.url);
+  const { line } = await seedLine(started, ropeMarks);
+  await started.reload();
+  await goToLine(started, line);
+  // The service worker and the first look at the database are over before anything is measured.
+  await new Promise((resolve) => setTimeout(resolve, 3000));
+  return { phone: started, line, profile };
+}
+
+/** What the watch has seen: per touch, how long until its write was committed. */
+async function committedAfterMs(on: Phone): Promise<{ latenciesMs: number[]; writes: WatchedWrite[] }> {
+  const seen = await on.run(() => ({
+    touches: [...(globalThis.watched?.touches ?? [])],
+    writes: (globalThis.watched?.writes ?? []).filter(
+      ({ stores, doneAtMs }) => stores.includes("entries") && doneAtMs !== null,
+    ),
+  }));
+  expect(seen.writes.length).toBe(seen.touches.length);
+  const latenciesMs = seen.touches.map(
+    (touchedAtMs, index) => (seen.writes[index]?.doneAtMs ?? Number.POSITIVE_INFINITY) - touchedAtMs,
+  );
+  return { latenciesMs, writes: seen.writes };
+}
+
+/** Medians of a bare put into a database of its own, with each durability, milliseconds. */
+function barePuts(on: Phone): Promise<{ strict: number[]; relaxed: number[] }> {
+  return on.run(async () => {
+    const db = await new Promise<IDBDatabase>((resolve, reject) => {
+      const opening = indexedDB.open("bare");
+      opening.onupgradeneeded = () => opening.result.createObjectStore("puts");
+      opening.onsuccess = () => resolve(opening.result);
+      opening.onerror = () => reject(opening.error);
+    });
+    const timesOf = async (durability: "strict" | "relaxed") => {
+      const timesMs: number[] = [];
+      for (let n = 0; n < 30; n++) {
+        const begunAtMs = performance.now();
+        await new Promise<void>((resolve, reject) => {
+          const writing = db.transaction("puts", "readwrite", { durability });
+          writing.objectStore("puts").put({ n }, durability);
+          writing.oncomplete = () => resolve();
+          writing.onabort = () => reject(writing.error);
+        });
+        timesMs.push(performance.now() - begunAtMs);
+      }
+      return timesMs;
+    };
+    return { strict: await timesOf("strict"), relaxed: await timesOf("relaxed") };
+  });
+}
+
+async function measure(env: Readonly<Record<string, string>>) {
+  const at = await phoneAtLine(env, 100);
+  const thumb = await startThumb(at.phone, { cover: "residue", everyMs: 250, touches: 40 });
+  await thumb.done;
+  await new Promise((resolve) => setTimeout(resolve, 1000));
+  const { latenciesMs, writes } = await committedAfterMs(at.phone);
+  const bare = await barePuts(at.phone);
+  expect(latenciesMs.length).toBe(40);
+  expect(writes.map(({ durability }) => durability)).toEqual(writes.map(() => "strict"));
+  await at.phone.close();
+  phone = undefined;
+  removeFolder(at.profile);
+  const median = (values: readonly number[]) => quantile(values, 0.5);
+  return { touch: median(latenciesMs), strict: median(bare.strict), relaxed: median(bare.relaxed) };
+}
+
+it("answers a touch only once it lies on the disk: a slowed flush slows it, and no relaxed put", async () => {
+  const plain = await measure({});
+  const slowed = await measure(slowFlush(slowedMs));
+  for (const name of ["touch", "strict", "relaxed"] as const) {
+    sayFigures(`flush slowed by ${slowedMs} ms, median of ${name} in ms`, {
+      before: plain[name].toFixed(1),
+      slowed: slowed[name].toFixed(1),
+    });
+  }
+  // The control: the flush is slowed, and only for those who wait for it.
+  expect(slowed.strict - plain.strict).toBeGreaterThanOrEqual(slowedMs * 0.9);
+  expect(slowed.relaxed).toBeLessThan(slowedMs / 2);
+  // Half a millisecond belongs to the clock of the page, which browsers make coarse on purpose.
+  expect(slowed.touch - plain.touch).toBeGreaterThanOrEqual(slowedMs - 0.5);
+});
+
+it("keeps four touches a second over a minute on a slow disk, in order, without refusing one", async () => {
+  const touches = 240;
+  const at = await phoneAtLine(slowFlush(slowedMs), 300);
+  const thumb = await startThumb(at.phone, { cover: "residue", everyMs: 250, touches });
+  await thumb.done;
+  await new Promise((resolve) => setTimeout(resolve, 2000));
+
+  const seen = await at.phone.run(() => ({
+    touches: [...(globalThis.watched?.touches ?? [])],
+    bars: [...(globalThis.watched?.bars ?? [])],
+  }));
+  const entries = await storedEntries(at.phone, at.line);
+  expect(seen.touches.length).toBe(touches);
+  expect(seen.bars).toEqual([]);
+  expectUnbroken(entries);
+  expect(entries.length).toBe(touches);
+  // Each mark carries the moment of its own touch: no touch has overtaken another.
+  const inOrder = [...entries].sort((a, b) => a.n - b.n);
+  const apartMs = inOrder.map(({ monoMs }, index) => monoMs - (seen.touches[index] ?? Number.NaN));
+  expect(Math.min(...apartMs)).toBeGreaterThan(-1);
+  expect(Math.max(...apartMs)).toBeLessThan(50);
+  const { latenciesMs } = await committedAfterMs(at.phone);
+  sayFigures(`a minute on a disk slowed by ${slowedMs} ms`, {
+    touches,
+    kept: entries.length,
+    "median ms": quantile(latenciesMs, 0.5).toFixed(1),
+    "p95 ms": quantile(latenciesMs, 0.95).toFixed(1),
+    "longest ms": quantile(latenciesMs, 1).toFixed(1),
+  });
+});
