@@ -2,11 +2,8 @@
 
 import type { RecordId } from "../record/ids.ts";
 import { failed, type Problem, type Result } from "../record/result.ts";
-import {
-  type CoverWanted,
-  FIELD_COVER_VERSION,
-  type FieldCover,
-} from "../science/ground-cover/field-cover.ts";
+import { FIELD_COVER_VERSION } from "../science/constants.ts";
+import type { CoverWanted, FieldCover } from "../science/ground-cover/field-cover.ts";
 import { ReadFailed } from "../screens/parts/reader.ts";
 import type { ResultsDesk } from "../screens/parts/results-desk.ts";
 import type { Connection } from "../store/connection.ts";

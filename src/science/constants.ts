@@ -55,3 +55,6 @@ export const RADIUS_95_PER_68 = 1.621_5;
 /** Fixes from which on a scatter is given, and from which on walking can be told from standing. Own rule. */
 export const FIXES_FOR_A_SPREAD = 3;
 export const FIXES_FOR_A_DRIFT = 4;
+
+/** Changes whenever results of a field could come out differently, so that kept ones are worked out again. */
+export const FIELD_COVER_VERSION = "field-cover-1";

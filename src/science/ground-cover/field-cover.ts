@@ -7,9 +7,6 @@ import type { Counting, LineCounts } from "./line.ts";
 import { coverOfStrip } from "./strip.ts";
 import { chanceOfAtLeast } from "./targets.ts";
 
-/** Changes whenever these results could come out differently, so that kept ones are worked out again. */
-export const FIELD_COVER_VERSION = "field-cover-1";
-
 /** A line of the field, with the day of its visit and what its marks add up to. */
 export interface LineOfField {
   readonly id: RecordId<"observation">;

@@ -100,11 +100,10 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
   };
 
   const refresh = async (): Promise<void> => {
-    const line = await readStoredLine(house, id);
-    const now = line === null ? [] : ((await house.records.entries([id])).get(id) ?? []);
+    const [line, now] = await Promise.all([readStoredLine(house, id), house.records.entries([id])]);
     batch(() => {
       stored.value = line;
-      see(now);
+      see(line === null ? [] : (now.get(id) ?? []));
     });
   };
 

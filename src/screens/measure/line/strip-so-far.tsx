@@ -3,7 +3,6 @@ import type { LineHeader } from "../../../record/kinds/observation.ts";
 import { moreSentence, stripSentence } from "../../parts/cover-words.ts";
 import { useHouse } from "../../parts/house.ts";
 import { useLive } from "../../parts/live.ts";
-import { stripCover } from "../../parts/strip-cover.ts";
 import { changesBeside } from "./heading.ts";
 
 /** The strip as its finished lines tell it, in sentences of fixed height. */
@@ -16,7 +15,8 @@ export const StripSoFar = (props: {
   const { visit, strip } = props.header;
   const now = settings.value;
   const found = useLive(
-    () => stripCover(records, now, visit, strip),
+    // Loaded when the keys already answer: the distributions behind a range are a fifth of all code.
+    async () => (await import("../../parts/strip-cover.ts")).stripCover(records, now, visit, strip),
     [visit, strip, now, props.finished],
     changesBeside(props.line),
   );
