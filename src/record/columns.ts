@@ -45,6 +45,30 @@ export const packEntries = (entries: readonly Entry[]): EntryColumns => {
   return { count: entries.length, columns };
 };
 
+const oneMore = (column: Column | undefined, count: number, value: Json | undefined): Column => {
+  if (column === undefined)
+    return value === undefined ? { at: [], of: [] } : packed({ at: [count], of: [value] }, count + 1);
+  if ("all" in column && value === column.all) return column;
+  if ("at" in column)
+    return value === undefined ? column : { at: [...column.at, count], of: [...column.of, value] };
+  const before = "all" in column ? new Array<Json>(count).fill(column.all) : column.each;
+  if (value !== undefined) return { each: [...before, value] };
+  return { at: before.map((_, index) => index), of: before };
+};
+
+/**
+ * The columns with one more entry behind the others: a touch changes one of a hundred, and packing all of
+ * them again was half of what a touch had to work out.
+ */
+export const packOneMore = ({ count, columns }: EntryColumns, entry: Entry): EntryColumns => {
+  const values = new Map<string, Json>(Object.entries(entry));
+  const keys = new Set([...Object.keys(columns), ...values.keys()]);
+  return {
+    count: count + 1,
+    columns: Object.fromEntries([...keys].map((key) => [key, oneMore(columns[key], count, values.get(key))])),
+  };
+};
+
 /**
  * One property of all packed entries, in their order; undefined where an entry does not have it, and an
  * empty list when none has it.

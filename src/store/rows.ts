@@ -1,5 +1,5 @@
 /** A record as rows: its header, and its entries as columns. */
-import { type EntryColumns, packEntries, unpackEntries } from "../record/columns.ts";
+import { type EntryColumns, packEntries, packOneMore, unpackEntries } from "../record/columns.ts";
 import { ENTRY_VERSION, type Entry } from "../record/entry.ts";
 import { kindOf } from "../record/ids.ts";
 import { KIND } from "../record/kinds/all.ts";
@@ -17,11 +17,29 @@ export const headerRow = (record: RecordState): HeaderRow => ({
   keys: listKeys(record),
 });
 
-/** The row of a record's entries. */
-export const entriesRow = (record: RecordState): EntriesRow => ({
-  id: record.id,
-  ...packEntries(record.entries),
-});
+// What was packed last for these entries; forgotten with them.
+const packedBefore = new WeakMap<readonly Entry[], EntryColumns>();
+
+const packAfter = (entries: readonly Entry[], before: readonly Entry[]): EntryColumns => {
+  const packed = packedBefore.get(before);
+  const last = entries.at(-1);
+  const isOneMore =
+    entries.length === before.length + 1 && before.every((entry, index) => entry === entries[index]);
+  return packed !== undefined && last !== undefined && isOneMore
+    ? packOneMore(packed, last)
+    : packEntries(entries);
+};
+
+/**
+ * The row of a record's entries.
+ *
+ * @param before the entries as they were stored; what was packed for them is used again
+ */
+export const entriesRow = ({ id, entries }: RecordState, before: readonly Entry[] = []): EntriesRow => {
+  const columns = packAfter(entries, before);
+  packedBefore.set(entries, columns);
+  return { id, ...columns };
+};
 
 // Rows of the current version were checked when they were written: checking each again when it is read
 // would cost more than reading it.

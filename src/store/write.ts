@@ -194,7 +194,7 @@ const putChanged = async (
     if (!headerStays) tx.put("records", headerRow(record));
     if (entriesStay) continue;
     if (record.entries.length === 0) tx.remove("entries", record.id);
-    else tx.put("entries", entriesRow(record));
+    else tx.put("entries", entriesRow(record, before?.entries));
   }
   if (erased.length > 0) await dropUnusedPhotos(tx, erased);
   await countChange(tx, touched, last);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { packEntries, unpackEntries } from "../../src/record/columns.ts";
+import { packEntries, packOneMore, unpackEntries } from "../../src/record/columns.ts";
 import { livingIds } from "../../src/record/entry.ts";
 import { type LineReading, readLine } from "../../src/record/line/reading.ts";
 import { summariseLine, summaryOf } from "../../src/record/line/summary.ts";
@@ -63,6 +63,17 @@ test("packed and unpacked entries are the same, also through JSON", () => {
       const packed = packEntries(entries);
       expect(unpackEntries(packed)).toEqual(entries);
       expect(unpackEntries(JSON.parse(JSON.stringify(packed)))).toEqual(entries);
+    }),
+    RUNS,
+  );
+});
+
+test("entries packed one after the other are packed like all of them at once", () => {
+  fc.assert(
+    fc.property(history, ([, { entries }]) => {
+      const oneByOne = entries.reduce(packOneMore, packEntries([]));
+      expect(oneByOne).toEqual(packEntries(entries));
+      expect(unpackEntries(oneByOne)).toEqual(entries);
     }),
     RUNS,
   );

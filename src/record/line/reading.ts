@@ -203,10 +203,26 @@ const redoableIn = (ordered: readonly Entry[], fates: readonly string[]): LineRe
  * Marks beyond the last one looked at belong to no sum. In *misses only* a mark that was not called
  * counts as residue once the line has ended, and as nothing before.
  *
+ * What was read from a list of entries is kept as long as the list is, because a touch asks twice: once to
+ * apply it and once to show the line. A list of entries is never changed.
+ *
  * @param entries the line's entries, in any order
  * @param frame how it is counted, and how many marks the rope has
  */
 export const readLine = (entries: readonly Entry[], frame: LineFrame): LineReading => {
+  const kept = readBefore.get(entries);
+  if (kept?.frame.way === frame.way && kept.frame.ropeMarks === frame.ropeMarks) return kept.reading;
+  const reading = readEntries(entries, frame);
+  readBefore.set(entries, { frame, reading });
+  return reading;
+};
+
+const readBefore = new WeakMap<
+  readonly Entry[],
+  { readonly frame: LineFrame; readonly reading: LineReading }
+>();
+
+const readEntries = (entries: readonly Entry[], frame: LineFrame): LineReading => {
   const ordered = inOrder(entries);
   const { marks, thickness, totals, end, undoable, living, next, fates } = gather(ordered);
   const single = new Map<number, ThicknessEntry>();
