@@ -20,12 +20,16 @@ import { resultsDesk } from "./results-client.ts";
 
 /** The screen at the address bar. */
 export const route = signal<Route>(routeAt(location.hash));
-addEventListener("hashchange", () => {
-  route.value = routeAt(location.hash);
-});
-
 /** Problems shown above the screen until they are closed; the newest last. */
 export const problems = signal<readonly Problem[]>([]);
+
+/** Goes to a screen. What was wrong with something written on the screen before has no meaning there. */
+const show = (next: Route): void => {
+  route.value = next;
+  problems.value = problems.value.filter(({ code }) => !code.startsWith("record/"));
+};
+addEventListener("hashchange", () => show(routeAt(location.hash)));
+
 /** What the store said last, by type. */
 export const notices = signal<ReadonlyMap<Notice["type"], Notice>>(new Map());
 /** What a screen reader is told. */
@@ -52,12 +56,13 @@ export const openHouse = async (): Promise<Result<House>> => {
   const opened = await openStore({ tell: hear, reload: () => location.reload() });
   if (!opened.ok) return opened;
   const store = opened.value;
-  const [device, stored] = await Promise.all([
-    settleMeta(store, DEVICE, newShortId(randomHex)),
-    getMeta(store, SETTINGS),
-  ]);
-  if (!device.ok) return device;
+  const [known, stored] = await Promise.all([getMeta(store, DEVICE), getMeta(store, SETTINGS)]);
+  if (!known.ok) return known;
   if (!stored.ok) return stored;
+  // Only the very first start writes: a strict write at every start would hold up the first key.
+  const device =
+    known.value === undefined ? await settleMeta(store, DEVICE, newShortId(randomHex)) : ok(known.value);
+  if (!device.ok) return device;
   const settings = signal<Settings>({ ...FIRST_SETTINGS, ...stored.value });
   const words = computed(() => CATALOGUES[settings.value.language](TRADE_WORDS[settings.value.trade]));
   const go = (to: Route): void => {
@@ -79,7 +84,7 @@ export const openHouse = async (): Promise<Result<House>> => {
     go,
     goInstead: (to) => {
       history.replaceState(null, "", href(to));
-      route.value = to;
+      show(to);
     },
     tell,
     say: (sentence) => {

@@ -31,8 +31,8 @@ const start = async (): Promise<void> => {
   }
   rememberWhere(house);
   keepRecords(house);
-  // A bringing-in that a dead phone interrupted is brought to its end.
-  void finishInterrupted(house);
+  // A bringing-in that a dead phone interrupted is brought to its end, once the first screen is there.
+  setTimeout(() => void finishInterrupted(house), 1000);
   render(<Shell house={house} />, place);
 };
 

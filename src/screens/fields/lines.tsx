@@ -8,7 +8,7 @@ import { type CoverNow, nameWithFate } from "./cover-model.ts";
 import type { FieldNow } from "./model.ts";
 
 /** Lines shown at first, and added by each "show more". */
-export const LINES_AT_ONCE = 30;
+export const LINES_AT_ONCE = 12;
 const VISITS_AT_ONCE = 5;
 
 export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => void }) => {

@@ -2,6 +2,9 @@
 import type { ComponentChildren } from "preact";
 import { useId } from "preact/hooks";
 
+/** What a record keeps of a name; the line takes no more, so that nothing typed is refused later. */
+const LONGEST_NAME = 200;
+
 type KeyLook = "plain" | "solid" | "straw" | "danger";
 
 /** A key that does something. */
@@ -139,6 +142,7 @@ export const WriteLine = (props: {
         type="text"
         value={props.value}
         inputMode={props.numeric === true ? "decimal" : "text"}
+        maxLength={LONGEST_NAME}
         autocomplete="off"
         autocapitalize="sentences"
         aria-invalid={wrong !== null}

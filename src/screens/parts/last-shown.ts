@@ -6,7 +6,8 @@ import { useRef } from "preact/hooks";
  */
 export const useLastShown = <T>(latest: T | undefined): T | undefined => {
   const before = useRef<T | undefined>(undefined);
-  const now = latest ?? before.current;
+  // "Not on this device" is an answer too.
+  const now = latest === undefined ? before.current : latest;
   before.current = now;
   return now;
 };

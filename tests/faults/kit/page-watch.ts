@@ -79,7 +79,7 @@ export function watchPage(): void {
   );
 
   const look = () => {
-    for (const bar of document.querySelectorAll(".bar")) {
+    for (const bar of document.querySelectorAll(".bar p")) {
       const said = bar.textContent ?? "";
       if (!watch.bars.includes(said)) {
         watch.bars.push(said);

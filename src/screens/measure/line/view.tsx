@@ -9,6 +9,7 @@ import { LinkKey } from "../../parts/keys.tsx";
 import { groundCoverOf } from "../../parts/line-counts.ts";
 import { useLive } from "../../parts/live.ts";
 import { writePercent } from "../../parts/numbers.ts";
+import { Page } from "../../parts/page.tsx";
 import { RopeDrawing } from "../../parts/rope-drawing.tsx";
 import { href } from "../../parts/route.ts";
 import type { LineAnswer } from "../../parts/settings.ts";
@@ -43,12 +44,13 @@ export const LineScreen = (props: { readonly line: RecordId<"observation"> }) =>
   if (stored === undefined) return <div class="frame" aria-busy="true" />;
   if (stored === null || stored.deleted)
     return (
-      <div class="frame">
-        <main class="leaf">
-          <h2>{stored === null ? words.line.gone : words.line.deleted}</h2>
-          <LinkKey to={href({ at: "measure" })}>{words.common.back}</LinkKey>
-        </main>
-      </div>
+      <Page
+        title={stored === null ? words.line.gone : words.line.deleted}
+        back={href({ at: "measure" })}
+        area="measure"
+      >
+        {null}
+      </Page>
     );
   return <Counting house={house} model={model} stored={stored} heading={heading} line={props.line} />;
 };
@@ -246,8 +248,8 @@ const Running = (props: {
         class="rope-key"
         onClick={() => model.ask("rope")}
         disabled={stored.header.way === "totals"}
-        aria-label={words.correct}
       >
+        <span class="rope-words">{words.correct}</span>
         <RopeDrawing
           marks={ropeMarks}
           next={model.finished.value ? 0 : reading.next}

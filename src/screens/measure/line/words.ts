@@ -41,7 +41,7 @@ export const lineWords = (trade: TradeWords) => ({
     setMarkHint: "Marks that are skipped become not read.",
     endHere: "Line ends here",
     endAtQuestion: "At which mark does the line end?",
-    correct: "Touch the rope to correct a mark",
+    correct: "Correct a mark",
     correctTitle: "Touch a mark to correct it",
     correctQuestion: (mark: number) => `What lies at mark ${number(mark)}?`,
     corrected: "corrected",

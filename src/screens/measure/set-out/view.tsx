@@ -21,7 +21,13 @@ import { RowsAndPass } from "./rows-and-pass.tsx";
 export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
   const house = useHouse();
   const found = useLive(() => readSetOut(house, props.visit), [props.visit]);
-  if (found === undefined || found === null) return <div class="frame" aria-busy={found === undefined} />;
+  if (found === undefined) return <div class="frame" aria-busy="true" />;
+  if (found === null)
+    return (
+      <Page title={house.words.value.visit.gone} back={href({ at: "measure" })} area="measure">
+        {null}
+      </Page>
+    );
   return <Form setOut={found} />;
 };
 

@@ -35,6 +35,7 @@ export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> 
       under={heading.under}
       end={words.line.title(heading.index)}
       back={href({ at: "visit", visit })}
+      area="measure"
       foot={
         sheet.line.finished ? (
           <div class="keys two">

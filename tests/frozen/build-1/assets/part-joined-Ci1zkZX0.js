@@ -1,0 +1,1 @@
+import{s as e}from"./part-entry-C2mDLmC2.js";var t=t=>{let n=new Map,r=e=>{let t=e;for(let e=n.get(t);e!==void 0;e=n.get(t))t=e;for(let r=e;r!==t;){let e=n.get(r)??t;n.set(r,t),r=e}return t},i=[...t].sort((t,n)=>e(t.from,n.from)||e(t.to,n.to));for(let{from:e,to:t}of i){let[i,a]=[r(e),r(t)];i!==a&&n.set(i,a)}return r};export{t};

@@ -1,0 +1,1 @@
+import{b as e}from"./part-page-CFNdVLtp.js";var t=t=>{let n=e(void 0),r=t===void 0?n.current:t;return n.current=r,r};export{t};

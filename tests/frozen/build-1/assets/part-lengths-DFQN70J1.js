@@ -1,0 +1,1 @@
+import{K as e}from"./index-DECikBL1.js";import{g as t}from"./part-page-CFNdVLtp.js";var n={mm:0,cm:1,m:0,in:1,ft:0,ha:2,ac:2,"%":0},r=(r,i,a)=>{let{value:o,unit:s}=e(r,i,a);return`${t(o,`en`,n[s])} ${s}`};export{r as t};

@@ -1,0 +1,1 @@
+import{p as e}from"./index-DECikBL1.js";var t=(t,{header:n,frame:r,reading:i})=>{if(n.way===`misses-only`&&i.endedAt===null)return t.line.missed(i.marks.size);let{read:a}=e(i.tally,!1);return n.way===`totals`?t.common.marks(a):t.line.read(a,r.ropeMarks)};export{t};

@@ -1,0 +1,1 @@
+import{_ as e}from"./part-page-CFNdVLtp.js";import"./index-DECikBL1.js";var t=(t,{range:n})=>n.ok?t.common.range(e(n.value.lower,`en`),e(n.value.upper,`en`)):t.common.tooFew;export{t};

@@ -1,0 +1,1 @@
+import{t as e}from"./part-same-field-H5OjtBx9.js";var t=e=>e.trim().normalize(`NFC`).toLocaleLowerCase(`en`),n=async(n,r,i)=>{let[a,o]=await Promise.all([e(n),n.list({kind:`farm`})]);return a.filter(({field:e,ids:n})=>(i===null||!n.includes(i))&&t(e.body.name)===t(r)).map(({field:e})=>({field:e,farm:o.find(({id:t})=>t===e.body.farm)}))};export{n as t};
