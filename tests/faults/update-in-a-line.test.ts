@@ -1,18 +1,19 @@
-import { existsSync } from "node:fs";
-import { resolve } from "node:path";
+import { readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
 import { afterEach, beforeAll, expect, it } from "vitest";
 import { barWords } from "../../src/screens/parts/words.bars.ts";
 import type { ChromiumTab } from "../browser/drivers/chromium.ts";
 import { until, untilControlled } from "../browser/drivers/driver.ts";
 import { buildProbed, nameTab } from "../browser/drivers/probed-build.ts";
 import { temporaryFolder } from "../browser/drivers/programs.ts";
+import { builtFolder } from "../browser/drivers/serve-built.ts";
 import { type Phone, startPhone } from "./kit/phone.ts";
 import { goToLine, seedLine, shownMarks, untilCounting } from "./kit/seeded-line.ts";
 import { expectUnbroken, storedEntries } from "./kit/stored-line.ts";
 import { startThumb } from "./kit/thumb.ts";
 import { serveWatched, type WatchedHost, watchedBuild } from "./kit/watched-build.ts";
 
-/** The oldest build that is kept. As long as none is, a second build of today stands in for it. */
+/** The oldest build that is kept. */
 const kept = resolve(import.meta.dirname, "../frozen/build-1");
 const words = barWords().bars;
 
@@ -22,8 +23,10 @@ let host: WatchedHost | undefined;
 let phone: Phone | undefined;
 
 beforeAll(() => {
-  older = watchedBuild(existsSync(kept) ? kept : buildProbed("older"));
-  newer = watchedBuild();
+  older = watchedBuild(kept);
+  // Until the sources have moved on from the kept build, today's build is no newer one: a probed one is.
+  const worker = (folder: string) => readFileSync(join(folder, "sw.js"), "utf8");
+  newer = watchedBuild(worker(kept) === worker(builtFolder) ? buildProbed("newer") : builtFolder);
 });
 
 afterEach(async () => {
