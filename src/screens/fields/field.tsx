@@ -7,6 +7,7 @@ import { Key, WriteLine } from "../parts/keys.tsx";
 import { useLastShown } from "../parts/last-shown.ts";
 import { useLive } from "../parts/live.ts";
 import { fieldName } from "../parts/names.ts";
+import { useOnce } from "../parts/once.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
 import { todaysVisit } from "../parts/visits.ts";
@@ -22,6 +23,7 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
   const house = useHouse();
   const words = house.words.value;
   const settings = house.settings.value;
+  const [busy, once] = useOnce();
   const [most, setMost] = useState(LINES_AT_ONCE);
   const now = useLastShown(useLive(() => readField(house.records, props.field, most), [props.field, most]));
   const ids = now?.same.ids.join(" ") ?? "";
@@ -48,7 +50,7 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
       back={back}
       area="fields"
       foot={
-        <Key look="solid" onPress={() => void measureToday(house, now)}>
+        <Key look="solid" off={busy} onPress={() => once(() => measureToday(house, now))}>
           {words.fields.measureToday}
         </Key>
       }

@@ -10,6 +10,7 @@ import { useHouse } from "../parts/house.ts";
 import { Key, Tick, WriteLine } from "../parts/keys.tsx";
 import { stripName } from "../parts/names.ts";
 import { writeDay, writePercent } from "../parts/numbers.ts";
+import { useOnce } from "../parts/once.ts";
 import { rangeWords } from "../parts/range-words.ts";
 import type { Listed } from "../parts/reader.ts";
 import { href } from "../parts/route.ts";
@@ -147,20 +148,22 @@ const StripForm = (props: {
   const [wholeField, setWholeField] = useState(before?.wholeField ?? false);
   const [rep, setRep] = useState(before === undefined || before.rep === null ? "" : String(before.rep));
   const [wrong, setWrong] = useState<string | null>(null);
-  const keep = async (number: number | null) => {
+  const [, once] = useOnce();
+  const write = async (number: number | null) => {
     const body: Strip = { field: props.field, name: name.trim(), done: [...done], wholeField, rep: number };
     if (await writeStrip(house, strip?.id ?? null, body)) onClose();
   };
+  const keep = (number: number | null) => once(() => write(number));
   const tryToKeep = () => {
     if (rep.trim() === "") {
-      void keep(null);
+      keep(null);
       return;
     }
     const read = readNumber(rep, { min: 0, max: 1001 });
     if (!read.ok) setWrong(sentenceFor(words, read.problem));
     else if (!Number.isInteger(read.value.value) || read.value.value < 1 || read.value.value > 1000)
       setWrong(words.fields.stripRepWrong);
-    else void keep(read.value.value);
+    else keep(read.value.value);
   };
   return (
     <div class="strip-form">

@@ -1,5 +1,5 @@
 /** Which key of a keyboard or clicker gives which answer. */
-import { useEffect, useState } from "preact/hooks";
+import { useLayoutEffect, useState } from "preact/hooks";
 import { teachKey } from "../../device/keys.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
@@ -13,7 +13,8 @@ export const ClickerSettings = () => {
   const { clicker } = house.settings.value;
   const [waitsFor, setWaitsFor] = useState<LineAnswer | null>(null);
   const [said, setSaid] = useState("");
-  useEffect(() => {
+  // It listens as soon as the words ask for a key: a clicker answers at once.
+  useLayoutEffect(() => {
     if (waitsFor === null) return;
     const stop = new AbortController();
     void teachKey(stop.signal).then((press) => {

@@ -7,6 +7,7 @@ import { progressOf } from "../../parts/line-progress.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName, stripName } from "../../parts/names.ts";
 import { writeDay } from "../../parts/numbers.ts";
+import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { todaysVisit } from "../../parts/visits.ts";
@@ -22,19 +23,6 @@ import "./home.css";
 
 /** Fields shown before "show more". */
 const FIELDS_AT_ONCE = 30;
-
-/** One thing at a time: a second touch while a visit is begun would begin another. */
-const useOnce = (): [boolean, (job: () => Promise<void>) => void] => {
-  const [busy, setBusy] = useState(false);
-  return [
-    busy,
-    (job) => {
-      if (busy) return;
-      setBusy(true);
-      void job().finally(() => setBusy(false));
-    },
-  ];
-};
 
 export const HomeScreen = () => {
   const house = useHouse();

@@ -249,7 +249,6 @@ const Running = (props: {
         onClick={() => model.ask("rope")}
         disabled={stored.header.way === "totals"}
       >
-        <span class="rope-words">{words.correct}</span>
         <RopeDrawing
           marks={ropeMarks}
           next={model.finished.value ? 0 : reading.next}
@@ -260,6 +259,7 @@ const Running = (props: {
               : { cover: read.cover, stance: read.stance, twoAnswers: read.answers.length > 1 };
           }}
         />
+        <span class="rope-words">{words.correct}</span>
       </button>
       {calling ? <p>{words.missed(reading.marks.size)}</p> : null}
       {doubtsOf(reading) > 0 ? (

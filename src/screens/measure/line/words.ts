@@ -16,7 +16,7 @@ export const lineWords = (trade: TradeWords) => ({
     missHint: "Type the number on the rope, then touch what lies there.",
     totalsQuestion: "How many marks of each?",
     ended: (mark: number) => `The line ended at mark ${number(mark)}.`,
-    full: (marks: number) => `All ${number(marks)} marks are read.`,
+    full: (marks: number) => (marks === 1 ? "The one mark is read." : `All ${number(marks)} marks are read.`),
     soFar: "ground cover so far",
     read: (read: number, marks: number) => `${number(read)} of ${number(marks)} marks`,
     missed: (count: number) =>
@@ -98,7 +98,8 @@ export const lineWords = (trade: TradeWords) => ({
     stripName: "Name of the strip",
     stripDone: "What was done there?",
     rope: "Which rope or tape?",
-    ropeMarks: (marks: number, spacing: string) => `${number(marks)} marks, ${spacing} apart`,
+    ropeMarks: (marks: number, spacing: string) =>
+      marks === 1 ? "1 mark" : `${number(marks)} marks, ${spacing} apart`,
     addRope: "Add a rope",
     way: "How will you count?",
     ways: {

@@ -11,6 +11,7 @@ import { Choice, Key, Tick, WriteLine } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName, stripName } from "../../parts/names.ts";
+import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
@@ -41,7 +42,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
   const standing = useStanding();
   const [choices, setChoices] = useState<Choices>(setOut.first);
   const [adding, setAdding] = useState<"strip" | "rope" | null>(null);
-  const [beginning, setBeginning] = useState(false);
+  const [busy, once] = useOnce();
   const choose = (patch: Partial<Choices>) => setChoices((before) => ({ ...before, ...patch }));
   // A strip or rope that was added just now comes with the next reading of the lists.
   useEffect(() => {
@@ -54,11 +55,9 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
   const rope = setOut.ropes.find(({ id }) => id === choices.rope)?.body;
   const { strip, rope: ropeId } = choices;
   const start = async () => {
-    if (strip === null || ropeId === null || beginning) return;
-    setBeginning(true);
+    if (strip === null || ropeId === null) return;
     const line = await beginLine(house, setOut, { ...choices, strip, rope: ropeId }, standing.stood);
-    if (line === null) setBeginning(false);
-    else house.goInstead({ at: "line", line });
+    if (line !== null) house.goInstead({ at: "line", line });
   };
   return (
     <Page
@@ -68,7 +67,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
       foot={
         <>
           {strip === null || ropeId === null ? <p>{words.setOut.needs}</p> : null}
-          <Key look="solid" off={strip === null || ropeId === null || beginning} onPress={() => void start()}>
+          <Key look="solid" off={strip === null || ropeId === null || busy} onPress={() => once(start)}>
             {words.setOut.start}
           </Key>
         </>
@@ -90,21 +89,25 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
           field={setOut.field.id}
           onDone={(id) => {
             if (id !== null) choose({ strip: id });
-            setAdding(null);
+            // The rope's form may have been opened while the strip was written down.
+            setAdding((open) => (open === "strip" ? null : open));
           }}
         />
       ) : (
         <div class="keys two beside">
           {setOut.strips.some(({ body }) => body.wholeField) ? null : (
             <Key
-              onPress={async () => {
-                const id = await addStrip(house, setOut.field.id, {
-                  name: "",
-                  done: [],
-                  wholeField: true,
-                });
-                if (id !== null) choose({ strip: id });
-              }}
+              off={busy}
+              onPress={() =>
+                once(async () => {
+                  const id = await addStrip(house, setOut.field.id, {
+                    name: "",
+                    done: [],
+                    wholeField: true,
+                  });
+                  if (id !== null) choose({ strip: id });
+                })
+              }
             >
               {words.setOut.wholeField}
             </Key>
@@ -139,7 +142,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
         <RopeForm
           onDone={(id) => {
             if (id !== null) choose({ rope: id });
-            setAdding(null);
+            setAdding((open) => (open === "rope" ? null : open));
           }}
         />
       ) : (
@@ -204,6 +207,7 @@ const StripForm = (props: {
   const words = house.words.value;
   const [name, setName] = useState("");
   const [done, setDone] = useState<readonly Treatment[]>([]);
+  const [busy, once] = useOnce();
   const keep = async () =>
     props.onDone(await addStrip(house, props.field, { name: name.trim(), done, wholeField: false }));
   return (
@@ -224,7 +228,7 @@ const StripForm = (props: {
       </fieldset>
       <div class="keys two beside">
         <Key onPress={() => props.onDone(null)}>{words.common.close}</Key>
-        <Key look="solid" off={name.trim() === "" && done.length === 0} onPress={() => void keep()}>
+        <Key look="solid" off={busy || (name.trim() === "" && done.length === 0)} onPress={() => once(keep)}>
           {words.common.done}
         </Key>
       </div>
