@@ -42,7 +42,7 @@ export const layBallast = async (connection: Connection): Promise<boolean> => {
 export const dropBallast = async (connection: Connection): Promise<boolean> => {
   if (!("caches" in globalThis)) return false;
   try {
-    // Deleting the whole cache frees nothing as long as any window still holds it.
+    // Deleting the whole cache frees nothing while a window still holds it.
     const cache = await caches.open(ballastCache(connection.name));
     return await cache.delete(BALLAST);
   } catch {
