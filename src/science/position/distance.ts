@@ -15,8 +15,11 @@ const E2 = (2 - 1 / WGS84_INVERSE_FLATTENING) / WGS84_INVERSE_FLATTENING;
  * A longitude difference taken the short way round, −180 up to 180, so that a field on the date line is not
  * 40 000 km wide.
  */
-export const turnedDeg = (differenceDeg: number): number =>
-  differenceDeg - 360 * Math.floor((differenceDeg + 180) / 360);
+export const turnedDeg = (differenceDeg: number): number => {
+  const turned = differenceDeg - 360 * Math.floor((differenceDeg + 180) / 360);
+  // Just below 180 the sum above rounds up to a full turn, and −180.000…3 would be no place on earth.
+  return turned < -180 ? turned + 360 : turned;
+};
 
 /** Whether both angles are degrees of a place on earth. */
 export const isPlace = ({ latitudeDeg, longitudeDeg }: LatitudeLongitude): boolean =>

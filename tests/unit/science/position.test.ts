@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { distanceM } from "../../../src/science/position/distance.ts";
+import { distanceM, turnedDeg } from "../../../src/science/position/distance.ts";
 import { type Fix, standingStill } from "../../../src/science/position/standing-still.ts";
 import { reached, reasonOf } from "./counts.ts";
 
@@ -64,6 +64,14 @@ describe("standing still", () => {
 
   it("counts a cached fix once", () => {
     expect(reached(standingStill([fix(0, 0, 1), fix(0, 0, 1), fix(0, 0, 1)])).n).toBe(1);
+  });
+
+  it("stays a place on earth a hair from the date line", () => {
+    const west: Fix = { latitudeDeg: 51.999, longitudeDeg: 179.99900000000017, accuracyM: null, atMs: 0 };
+    const east: Fix = { ...west, longitudeDeg: -179.99900000000025, atMs: 1 };
+    // 0.001° of longitude is 68.7 m there.
+    expect(reached(distanceM(west, reached(standingStill([west, east]))))).toBeLessThan(140);
+    expect(turnedDeg(180 - 2 ** -45)).toBeGreaterThanOrEqual(-180);
   });
 
   it("holds together on the date line", () => {
