@@ -4,92 +4,35 @@
  * a redo one that takes the undo back.
  */
 
-import { finite, idOf, name, shortId, wallMs, whole, within } from "./shapes.ts";
+import { conditionEntries } from "./conditions.ts";
+import { holeEntries } from "./hole/entries.ts";
+import { lineEntries } from "./line/entries.ts";
+import { moment } from "./moment.ts";
+import { ringEntries } from "./ring/entries.ts";
+import { shortId } from "./shapes.ts";
 import { compareText } from "./stamp.ts";
 import * as z from "./zod.ts";
 
-/** Current version of the entries. */
-export const ENTRY_VERSION = 1;
-
-/** What the raindrop meets first at a mark. */
-export const COVERS = ["residue", "bare", "green", "stone", "own"] as const;
-export type Cover = (typeof COVERS)[number];
-
-/** Highest place in the order of entries; a file that claims more is refused. */
-export const MAX_ORDER = 2 ** 40;
-
-const moment = {
-  v: z.literal(ENTRY_VERSION),
-  id: shortId,
-  /** Place in the order of entries: one more than the highest that stood there when it was made. */
-  n: whole(1, MAX_ORDER),
-  /** When it was looked at, by the wall clock. */
-  lookedAtMs: wallMs,
-  /** When it was entered, by the wall clock. */
-  enteredAtMs: wallMs,
-  /** When it was entered, by the clock that nobody can set: milliseconds since the page began. */
-  monoMs: within(0, 1e12),
-  /** The page whose monotonic clock that was. */
-  page: shortId,
-  device: shortId,
-  by: z.nullable(idOf("person")),
-} as const;
-
-const replaces = z.exactOptional(z.array(shortId).check(z.minLength(1), z.maxLength(1000)));
-const markNumber = whole(1, 10_000);
-const stance = z.oneOf(["flat", "standing"]);
-const tally = whole(0, 10_000);
-
-const mark = z.strictObject({
-  ...moment,
-  type: z.literal("mark"),
-  mark: markNumber,
-  cover: z.oneOf(COVERS),
-  /** Residue only: lying flat or standing. */
-  stance: z.exactOptional(stance),
-  replaces,
-});
-/** The rope says another number: the next mark read is this one, what lies between was not read. */
-const setMark = z.strictObject({ ...moment, type: z.literal("set-mark"), mark: markNumber });
-const thickness = z.strictObject({
-  ...moment,
-  type: z.literal("thickness"),
-  mark: markNumber,
-  value: finite,
-  unit: z.oneOf(["mm", "in"]),
-  /** As it was typed. */
-  typed: name,
-  /** Looked impossible, and was kept after "yes, I read that". */
-  unusual: z.exactOptional(z.literal(true)),
-  replaces,
-});
-/** Marks counted on paper or aloud, entered as sums. */
-const totals = z.strictObject({
-  ...moment,
-  type: z.literal("totals"),
-  flat: tally,
-  standing: tally,
-  bare: tally,
-  green: tally,
-  stone: tally,
-  own: tally,
-  replaces,
-});
-/** The line ends here: the last mark that was looked at. When only misses were called, the rest is residue. */
-const end = z.strictObject({
-  ...moment,
-  type: z.literal("end"),
-  mark: whole(0, 10_000),
-  rest: z.exactOptional(stance),
-});
 const undo = z.strictObject({ ...moment, type: z.literal("undo"), takesBack: shortId });
 
-export const entry = z.discriminatedUnion("type", [mark, setMark, thickness, totals, end, undo]);
+export const entry = z.discriminatedUnion("type", [
+  ...lineEntries,
+  ...ringEntries,
+  ...holeEntries,
+  ...conditionEntries,
+  undo,
+]);
 export type Entry = z.Infer<typeof entry>;
-export type MarkEntry = z.Infer<typeof mark>;
-export type ThicknessEntry = z.Infer<typeof thickness>;
-export type TotalsEntry = z.Infer<typeof totals>;
-export type Stance = z.Infer<typeof stance>;
+export type UndoEntry = z.Infer<typeof undo>;
+export {
+  COVERS,
+  type Cover,
+  type MarkEntry,
+  type Stance,
+  type ThicknessEntry,
+  type TotalsEntry,
+} from "./line/entries.ts";
+export { ENTRY_VERSION, MAX_ORDER } from "./moment.ts";
 
 /** Order in which entries were made; the same on every device, whatever the clocks say. */
 export const compareEntries = (a: Entry, b: Entry): number => Math.sign(a.n - b.n) || compareText(a.id, b.id);

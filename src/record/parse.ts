@@ -15,7 +15,7 @@ import {
 } from "./record.ts";
 import { type Failed, failed, ok, type Result } from "./result.ts";
 import { compareText } from "./stamp.ts";
-import { upcast } from "./upcast.ts";
+import { upcast, upcastEntry } from "./upcast.ts";
 import * as z from "./zod.ts";
 
 /** Deepest nesting a record may have. Deeper input would overflow the stack of the schema library. */
@@ -100,7 +100,7 @@ export const parseRecord = (value: unknown): Result<RecordState> => {
     const seen = [...revision.seen].sort(([a], [b]) => compareText(a, b));
     lifted.push({ ...revision, seen, v: KIND[kind].version, body: checked.data });
   }
-  const read = z.safeParse(entryList, entries);
+  const read = z.safeParse(entryList, (entries as readonly Json[]).map(upcastEntry));
   if (!read.success) return firstIssue(read.error);
   if (!allDiffer(read.data.map(({ id: entryId }) => entryId)))
     return notValid("entries", "the same entry twice");

@@ -12,7 +12,29 @@ import { failed, ok, type Result } from "./result.ts";
 export type Upcaster = (body: Json) => Json;
 
 /** Per kind the steps from version 1 on: the first lifts 1 to 2. A kind without an entry is at version 1. */
-export const UPCASTERS: { readonly [K in Kind]?: readonly Upcaster[] } = {};
+export const UPCASTERS: { readonly [K in Kind]?: readonly Upcaster[] } = {
+  // Version 2 has rings, hole templates, bottles and rulers beside ropes; a rope stays what it was.
+  kit: [(body) => body],
+  // Version 2 has rings and holes beside lines; a line stays what it was.
+  observation: [(body) => body],
+};
+
+/** Steps for entries, from version 1 on. Version 2 has rings and holes; what was read at a line stays. */
+export const ENTRY_UPCASTERS: readonly Upcaster[] = [
+  (entry) => ({ ...(entry as { readonly [key: string]: Json }), v: 2 }),
+];
+
+/**
+ * Lifts an entry to the current version; not yet checked against its schema.
+ *
+ * @param entry what a file or an old row held, of any form
+ */
+export const upcastEntry = (entry: Json): Json => {
+  const v = typeof entry === "object" && entry !== null && "v" in entry ? entry["v"] : undefined;
+  // Anything but a version that was is left for the schema to refuse.
+  if (typeof v !== "number" || !Number.isInteger(v) || v < 1) return entry;
+  return ENTRY_UPCASTERS.slice(v - 1).reduce<Json>((lifted, step) => step(lifted), entry);
+};
 
 /**
  * Lifts a body to the current version of its kind.

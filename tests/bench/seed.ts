@@ -1,5 +1,5 @@
 /** Records laid into the database of a running app by the raw interface, without one touch. */
-import type { Entry } from "../../src/record/entry.ts";
+import { ENTRY_VERSION, type Entry } from "../../src/record/entry.ts";
 import type { Kind, RecordId } from "../../src/record/ids.ts";
 import type { BodyOf } from "../../src/record/kinds/all.ts";
 import { KIND } from "../../src/record/kinds/all.ts";
@@ -67,7 +67,7 @@ export const beginSample = (): Sample => {
 /** Marks of a line, read one second apart; a letter a mark: r residue, f standing, b bare, g green, s stone. */
 export const marksRead = (letters: string, firstMs = sampleStartMs): Entry[] =>
   [...letters].map((letter, at) => ({
-    v: 1,
+    v: ENTRY_VERSION,
     type: "mark",
     id: (at + 1).toString(16).padStart(16, "0"),
     n: at + 1,

@@ -1,5 +1,6 @@
 import { signal } from "@preact/signals";
 import { afterEach, expect, test } from "vitest";
+import { ENTRY_VERSION } from "../../src/record/entry.ts";
 import type { RecordId } from "../../src/record/ids.ts";
 import type { LineHeader } from "../../src/record/kinds/observation.ts";
 import { readNumber } from "../../src/record/number.ts";
@@ -197,7 +198,7 @@ test("two windows with two totals: neither counts until one is chosen", async ()
   const sums = { flat: 40, standing: 0, green: 0, bare: 60, stone: 0, own: 0 };
   const totals = (id: string, bare: number) =>
     ({
-      v: 1,
+      v: ENTRY_VERSION,
       id: id.repeat(16),
       n: 1,
       lookedAtMs: 0,

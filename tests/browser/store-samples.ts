@@ -112,7 +112,7 @@ export const mark = (id: RecordId<"observation">, cover: "residue" | "bare", act
   draft: { type: "mark", mark: "next", cover },
 });
 
-export const undo = (id: RecordId<"observation">): Step => ({ op: "undo", id, frame: FRAME, at: moment() });
+export const undo = (id: RecordId<"observation">): Step => ({ op: "undo", id, at: moment() });
 
 /** The value, or an error that names the problem. */
 export const need = <T>(result: Result<T>): T => {

@@ -133,11 +133,11 @@ const finishedLine = (): Command[] => {
     on({ type: "thickness", mark: 10, value: 12.5, unit: "mm", typed: "12,5" }),
     next("own"), // 11
     next("bare"), // 12
-    { op: "undo", id, frame, at: moment() },
-    { op: "redo", id, frame, at: moment() },
+    { op: "undo", id, at: moment() },
+    { op: "redo", id, at: moment() },
     on({ type: "mark", mark: 7, cover: "green" }), // corrected
     on({ ...flat, stance: "standing" }), // 13
-    { op: "undo", id, frame, at: moment() },
+    { op: "undo", id, at: moment() },
     next("bare"), // 13
     on({ type: "set-mark", mark: 16 }), // 14 and 15 are not read
     on(flat), // 16

@@ -207,7 +207,7 @@ export const play = (steps: readonly number[]): Played => {
       }
       case "undo":
       case "redo":
-        write(d, { op, id: line, frame, at: at() });
+        write(d, { op, id: line, at: at() });
         break;
       case "delete":
       case "restore":

@@ -1,6 +1,7 @@
 /** Reads everything of a field that its ground cover rests on. */
 import type { RecordId } from "../../record/ids.ts";
 import { joined } from "../../record/joined.ts";
+import type { Kit } from "../../record/kinds/kit.ts";
 import type { LineHeader } from "../../record/kinds/observation.ts";
 import { shown } from "../../record/record.ts";
 import { ok, type Result } from "../../record/result.ts";
@@ -14,6 +15,8 @@ interface Header {
   readonly id: RecordId<"observation">;
   readonly header: LineHeader;
 }
+
+const marksOn = (body: Kit | undefined): number => (body?.type === "rope" ? body.marks : 0);
 
 const headersOf = async (
   connection: Connection,
@@ -59,7 +62,7 @@ export const linesOfField = async (
   if (!joins.ok) return joins;
   if (!columns.ok) return columns;
   const dayOf = new Map(visits.value.map((row) => [row.id, shown(row)?.body.day]));
-  const marksOf = new Map(ropes.value.map((row) => [row.id, shown(row)?.body.marks ?? 0]));
+  const marksOf = new Map(ropes.value.map((row) => [row.id, marksOn(shown(row)?.body)]));
   const same = joined(joins.value);
   const lines: LineOfField[] = [];
   for (const { id, header } of headers.value) {

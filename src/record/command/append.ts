@@ -3,6 +3,7 @@ import { kindOf } from "../ids.ts";
 import { type LineFrame, type LineReading, readLine } from "../line/reading.ts";
 import { arranged, MAX_ENTRIES, type RecordState } from "../record.ts";
 import { failed, ok, type Result } from "../result.ts";
+import { stepsOf } from "../steps.ts";
 import * as z from "../zod.ts";
 import type { Applied } from "./applied.ts";
 import type { Append, Moment, Step } from "./command.ts";
@@ -61,9 +62,13 @@ const markToRead = (
   return mark > ropeMarks ? failed("record/line-full", { marks: ropeMarks }) : ok(mark);
 };
 
+const needsFrame = (type: string): Result<never> =>
+  failed("record/not-valid", { where: "frame", what: `${type} belongs to a line` });
+
 /**
- * Adds a reading to a line. A mark that was read before is replaced, and the replaced answer stays in
- * the record; the same goes for a second thickness at one mark and a second set of totals.
+ * Adds a reading to a measurement. At a line a mark that was read before is replaced, and the replaced
+ * answer stays in the record; the same goes for a second thickness at one mark and a second set of totals.
+ * At rings and holes a correction says itself what it replaces.
  */
 export const appendEntry = (record: RecordState, command: Append): Result<Applied> => {
   const refused = refusal(record, command.at);
@@ -73,6 +78,7 @@ export const appendEntry = (record: RecordState, command: Append): Result<Applie
   const base = { v: ENTRY_VERSION, n: highestOrder(entries) + 1, ...command.at } as const;
   switch (draft.type) {
     case "mark": {
+      if (frame === null) return needsFrame(draft.type);
       const mark = markToRead(readLine(entries, frame), frame, draft.mark);
       if (!mark.ok) return mark;
       const before = replacing(entries, (one) => one.type === "mark" && one.mark === mark.value);
@@ -87,6 +93,7 @@ export const appendEntry = (record: RecordState, command: Append): Result<Applie
       return added(record, { ...base, ...draft, ...before }, null);
     }
     case "end": {
+      if (frame === null) return needsFrame(draft.type);
       const mark = draft.mark === "here" ? Math.max(0, readLine(entries, frame).next - 1) : draft.mark;
       return added(record, { ...base, ...draft, mark: Math.min(mark, frame.ropeMarks) }, null);
     }
@@ -100,7 +107,7 @@ export const stepBack = (record: RecordState, command: Step): Result<Applied> =>
   const refused = refusal(record, command.at);
   if (refused !== undefined) return refused;
   const { entries } = record;
-  const { undoable, redoable } = readLine(entries, command.frame);
+  const { undoable, redoable } = stepsOf(entries);
   const base = { v: ENTRY_VERSION, n: highestOrder(entries) + 1, ...command.at, type: "undo" } as const;
   if (command.op === "undo") {
     if (undoable === null) return failed("record/nothing-to-undo");

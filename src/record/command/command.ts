@@ -60,11 +60,12 @@ export interface Erase {
   readonly id: RecordId;
 }
 
-/** Adds a reading to a line. */
+/** Adds a reading to a line, a ring or a hole. */
 export interface Append {
   readonly op: "append";
   readonly id: RecordId<"observation">;
-  readonly frame: LineFrame;
+  /** How the line is counted; null at rings and holes, where no reading depends on the others. */
+  readonly frame: LineFrame | null;
   readonly at: Moment;
   readonly draft: Draft;
 }
@@ -73,7 +74,6 @@ export interface Append {
 export interface Step {
   readonly op: "undo" | "redo";
   readonly id: RecordId<"observation">;
-  readonly frame: LineFrame;
   readonly at: Moment;
 }
 

@@ -39,7 +39,7 @@ export const doubtfulLines = (
 ): readonly DoubtfulLine[] =>
   lines.flatMap((line) => {
     const packed = columns.get(line.id);
-    if (packed === undefined) return [];
+    if (packed === undefined || line.body.type !== "line") return [];
     const frame = { way: line.body.way, ropeMarks: ANY_ROPE };
     // The sums leave a thickness in doubt out silently, so lines with any are read in full.
     const plain = valuesOf(packed, "value").every((value) => value === undefined);

@@ -7,6 +7,7 @@ import { type LineView, lineViews } from "../../../src/exchange/format/views/lin
 import { mapFeature } from "../../../src/exchange/format/views/map.ts";
 import { linesHead, linesRow, marksHead, marksRows } from "../../../src/exchange/format/views/tables.ts";
 import { utcText } from "../../../src/exchange/format/views/utc.ts";
+import { ENTRY_VERSION } from "../../../src/record/entry.ts";
 
 describe("cells of a table", () => {
   // The beginnings that OWASP's page "CSV Injection" lists; the line feed is common practice, no source.
@@ -83,7 +84,7 @@ const lineBody = {
   startedAtMs: 1_714_557_600_000,
 };
 const entry = (n: number, more: object) => ({
-  v: 1,
+  v: ENTRY_VERSION,
   id: `000000000000000${n}`,
   n,
   lookedAtMs: 1_714_557_600_000,

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { packEntries, unpackEntries, valuesOf } from "../../../src/record/columns.ts";
+import { ENTRY_VERSION } from "../../../src/record/entry.ts";
 import { fieldOf, listKeys } from "../../../src/record/list-keys.ts";
 import { emptyRecord, erasedRecord } from "../../../src/record/record.ts";
 import { begun, counted, idOf, LINE, mark, NOON_MS, play, sign, TEN } from "./made-up.ts";
@@ -33,7 +34,7 @@ test("one property of all entries can be read without the others", () => {
   const packed = packEntries(line().entries);
   expect(valuesOf(packed, "type")).toEqual(["mark", "mark", "mark", "undo", "end"]);
   expect(valuesOf(packed, "cover")).toEqual(["residue", "bare", "green", undefined, undefined]);
-  expect(valuesOf(packed, "v")).toEqual([1, 1, 1, 1, 1]);
+  expect(valuesOf(packed, "v")).toEqual(new Array(5).fill(ENTRY_VERSION));
   expect(valuesOf(packed, "value")).toEqual([]);
 });
 

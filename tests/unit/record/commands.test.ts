@@ -144,8 +144,8 @@ test("every command that is played again changes nothing", () => {
     { op: "append", id: LINE, frame: TEN, at: touch(1), draft: mark("next", "bare") },
     { op: "change", id: LINE, by: sign(2), patch: { place: "in-row" } },
     { op: "append", id: LINE, frame: TEN, at: touch(2), draft: mark("next", "green") },
-    { op: "undo", id: LINE, frame: TEN, at: touch(3) },
-    { op: "redo", id: LINE, frame: TEN, at: touch(4) },
+    { op: "undo", id: LINE, at: touch(3) },
+    { op: "redo", id: LINE, at: touch(4) },
     { op: "delete", id: LINE, by: sign(3) },
     { op: "restore", id: LINE, by: sign(4) },
   ];
@@ -189,7 +189,7 @@ test("behind the highest place no entry is added: its undo could not come after 
 test("a command leaves the record it was given as it was", () => {
   const line = counted(begun(), TEN, [mark("next", "bare")]);
   const copy = structuredClone(line);
-  play(line, { op: "undo", id: LINE, frame: TEN, at: touch(2) });
+  play(line, { op: "undo", id: LINE, at: touch(2) });
   play(line, { op: "delete", id: LINE, by: sign(2) });
   expect(line).toEqual(copy);
 });

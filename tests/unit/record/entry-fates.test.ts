@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { type Entry, fatesOf, inOrder, livingIds } from "../../../src/record/entry.ts";
+import { ENTRY_VERSION, type Entry, fatesOf, inOrder, livingIds } from "../../../src/record/entry.ts";
 import { hex, touch } from "./made-up.ts";
 
-const base = (n: number) => ({ v: 1, n, ...touch(n) }) as const;
+const base = (n: number) => ({ v: ENTRY_VERSION, n, ...touch(n) }) as const;
 const idAt = (n: number): string => touch(n).id;
 const bare = (n: number, ...replaces: number[]): Entry => ({
   ...base(n),

@@ -78,7 +78,7 @@ export const doing = (record: RecordState, what: Doing, frame: LineFrame, at: Mo
   applyCommand(
     record,
     typeof what === "string"
-      ? { op: what, id: LINE, frame, at }
+      ? { op: what, id: LINE, at }
       : { op: "append", id: LINE, frame, at, draft: what },
   );
 

@@ -1,4 +1,5 @@
 import { afterEach, expect, test } from "vitest";
+import { ENTRY_VERSION } from "../../../src/record/entry.ts";
 import { KINDS, kindOf } from "../../../src/record/ids.ts";
 import { KIND } from "../../../src/record/kinds/all.ts";
 import { MAX_DEPTH, parseRecord } from "../../../src/record/parse.ts";
@@ -37,7 +38,7 @@ test.each<[string, unknown]>([
   ["an unknown property", spoilt(["more"], 1)],
   ["no id", spoilt(["id"], undefined)],
   ["an id of no kind", spoilt(["id"], `field2-${hex(1, 32)}`)],
-  ["an id of another kind than the body", spoilt(["id"], idOf("field", 1))],
+  ["an id of another kind than the body", spoilt(["id"], idOf("kit", 1))],
   ["a reference to another kind", spoilt(["revs", 0, "body", "field"], idOf("visit", 1))],
   ["an author who is no person", spoilt(["revs", 0, "author"], idOf("field", 1))],
   ["a reader who is no person", spoilt(["entries", 0, "by"], idOf("field", 1))],
@@ -102,7 +103,7 @@ test("what a newer version wrote is refused whole, with the version that is need
     problem: { code: "record/from-the-future", facts: { kind: "observation", needs: v } },
   });
   expect(parseRecord(spoilt(["entries", 1, "v"], 7))).toMatchObject({
-    problem: { code: "record/from-the-future", facts: { needs: 7, knows: 1 } },
+    problem: { code: "record/from-the-future", facts: { needs: 7, knows: ENTRY_VERSION } },
   });
 });
 
@@ -201,4 +202,14 @@ test.each([null, 1, "x", [], {}, { name: 7 }])("the old body %j that no step can
   const file = farmFile(1, body);
   withSteps();
   expect(codeOf(parseRecord(file))).toBe("record/not-valid");
+});
+
+test("a line of the first version is lifted, entries too, and stays what it was", () => {
+  const now = line();
+  const then = {
+    ...asText(now),
+    revs: now.revs.map((revision) => ({ ...revision, v: 1 })),
+    entries: now.entries.map((one) => ({ ...one, v: 1 })),
+  };
+  expect(got(parseRecord(JSON.parse(JSON.stringify(then))))).toEqual(now);
 });

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import type { Entry } from "../../../src/record/entry.ts";
+import { ENTRY_VERSION, type Entry } from "../../../src/record/entry.ts";
 import type { RecordState } from "../../../src/record/record.ts";
 import { entriesRow, headerRow, recordOf } from "../../../src/store/rows.ts";
 
 const moment = {
-  v: 1,
+  v: ENTRY_VERSION,
   lookedAtMs: 0,
   enteredAtMs: 0,
   monoMs: 0,
@@ -26,9 +26,14 @@ test("a record comes back from its rows as it was", () => {
 });
 
 test("one entry of a newer app among many refuses the record, with the version that it needs", () => {
-  const newer = entries.map((entry, at) => (at === 1 ? { ...entry, v: 2 } : entry)) as unknown as Entry[];
+  const newer = entries.map((entry, at) =>
+    at === 1 ? { ...entry, v: ENTRY_VERSION + 1 } : entry,
+  ) as unknown as Entry[];
   expect(recordOf(headerRow(record), entriesRow({ ...record, entries: newer }))).toEqual({
     ok: false,
-    problem: { code: "record/from-the-future", facts: { kind: "observation", needs: 2, knows: 1 } },
+    problem: {
+      code: "record/from-the-future",
+      facts: { kind: "observation", needs: ENTRY_VERSION + 1, knows: ENTRY_VERSION },
+    },
   });
 });

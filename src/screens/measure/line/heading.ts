@@ -29,7 +29,7 @@ export const lineHeading = async (
 ): Promise<LineHeading | undefined> => {
   const { records } = house;
   const line = await records.one(id);
-  if (line === undefined) return undefined;
+  if (line?.body.type !== "line") return undefined;
   const [field, strip, rope, lines] = await Promise.all([
     records.one(line.body.field),
     records.one(line.body.strip),

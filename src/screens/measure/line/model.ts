@@ -130,9 +130,8 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
     return write({ op: "append", id, frame: line, at: house.pen.moment(), draft }, "took");
   };
   const step = (op: "undo" | "redo"): Promise<void> => {
-    const line = frame.value;
-    if (line === undefined) return Promise.resolve();
-    return write({ op, id, frame: line, at: house.pen.moment() }, op === "undo" ? "undone" : "redone");
+    if (frame.value === undefined) return Promise.resolve();
+    return write({ op, id, at: house.pen.moment() }, op === "undo" ? "undone" : "redone");
   };
   const markDraft = (mark: number | "next", cover: Cover, lies: Stance): Draft =>
     cover === "residue" ? { type: "mark", mark, cover, stance: lies } : { type: "mark", mark, cover };

@@ -25,7 +25,8 @@ const entryWords = (words: Catalogue, fifthKey: string | null, entry: Entry): st
       return words.line.did.totals;
     case "end":
       return words.line.did.end(entry.mark);
-    case "undo":
+    // An undo says what it took back; the others do not belong to a line.
+    default:
       return "";
   }
 };
