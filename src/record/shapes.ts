@@ -66,7 +66,7 @@ export const longitudeDeg = within(-180, 180);
  * A position taken by standing still, or put there by hand. `accuracyM` is what the device said; its
  * meaning is kept beside it, because platforms differ (95 % radius in the W3C text, 68 % on some).
  */
-export const position = z.strictObject({
+const placed = {
   latitudeDeg,
   longitudeDeg,
   /** Radius in metres as the device gave it, null when put there by hand. */
@@ -78,6 +78,11 @@ export const position = z.strictObject({
   how: z.oneOf(["standing-still", "by-hand"]),
   /** When the last fix was taken, by its own clock. */
   atMs: wallMs,
+} as const;
+export const position = z.strictObject({
+  ...placed,
+  /** Where it was before somebody moved it by hand; the one that was measured, however often it was moved. */
+  movedFrom: z.exactOptional(z.strictObject(placed)),
 });
 export type Position = z.Infer<typeof position>;
 

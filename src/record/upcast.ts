@@ -15,8 +15,10 @@ export type Upcaster = (body: Json) => Json;
 export const UPCASTERS: { readonly [K in Kind]?: readonly Upcaster[] } = {
   // Version 2 has rings, hole templates, bottles and rulers beside ropes; a rope stays what it was.
   kit: [(body) => body],
-  // Version 2 has rings and holes beside lines; a line stays what it was.
+  // Version 2 has rings, holes and notes beside lines; a line stays what it was.
   observation: [(body) => body],
+  // Version 2 may name a visible edge.
+  spot: [(body) => body],
 };
 
 /** Steps for entries, from version 1 on. Version 2 has rings and holes; what was read at a line stays. */

@@ -5,11 +5,25 @@ import type { Photo } from "../record/kinds/photo.ts";
 import type { RecordState, Revision } from "../record/record.ts";
 import { failed, ok, type Result } from "../record/result.ts";
 import type { Connection } from "./connection.ts";
+import { getMeta, type MetaKey } from "./meta.ts";
+import { currentHeaders } from "./read.ts";
 import type { PhotoRow } from "./schema.ts";
 import { inTransaction, type Writing } from "./transaction.ts";
 
 /** Room that photos leave for readings, in bytes. */
 const RESERVE_BYTES = 20_000_000;
+/** Bytes that no record names stay this long: their record may be on its way from another window. */
+const UNNAMED_STAY_MS = 86_400_000;
+
+/** Bytes that no record named, by their digest, and when that was first seen by this device's clock. */
+type Unnamed = Readonly<Record<string, number>>;
+
+const UNNAMED: MetaKey<Unnamed> = {
+  name: "photos-unnamed",
+  durability: "strict",
+  read: (stored) =>
+    typeof stored === "object" && stored !== null && !Array.isArray(stored) ? (stored as Unnamed) : undefined,
+};
 
 /**
  * Keeps a photo's bytes under their digest. Bytes that are there already stay as they are.
@@ -20,8 +34,15 @@ export const putPhoto = async (connection: Connection, photo: PhotoRow): Promise
   const free = await freeBytes();
   if (connection.room.isFull || free < photo.bytes.byteLength + RESERVE_BYTES) return failed("store/quota");
   return connection.use((db) =>
-    inTransaction(db, ["photos"], "strict", async (tx) => {
-      if (!(await tx.has("photos", photo.sha256))) tx.put("photos", photo);
+    inTransaction(db, ["photos", "meta"], "strict", async (tx) => {
+      const [there, stored] = await Promise.all([
+        tx.has("photos", photo.sha256),
+        tx.get("meta", UNNAMED.name),
+      ]);
+      if (!there) tx.put("photos", photo);
+      // Bytes that lay here unnamed for long are wanted again: their record comes next.
+      const { [photo.sha256]: since, ...others } = UNNAMED.read(stored ?? null) ?? {};
+      if (since !== undefined) tx.put("meta", others, UNNAMED.name);
       return ok(undefined);
     }),
   );
@@ -62,4 +83,55 @@ export const dropUnusedPhotos = async (
   const used = new Set(rows.flatMap(({ revs }) => digests(revs)));
   for (const sha256 of new Set(gone.flatMap(({ revs }) => digests(revs))))
     if (!used.has(sha256)) tx.remove("photos", sha256);
+};
+
+/** Bytes that no record names: those that stay, with the moment at which that was first seen, and the others. */
+const sorted = (digests: readonly string[], seen: Unnamed, nowMs: number) => {
+  const unnamed: Record<string, number> = {};
+  const over: string[] = [];
+  for (const sha256 of digests) {
+    const sinceMs = Math.min(seen[sha256] ?? nowMs, nowMs);
+    if (nowMs - sinceMs > UNNAMED_STAY_MS) over.push(sha256);
+    else unnamed[sha256] = sinceMs;
+  }
+  return { unnamed, over };
+};
+
+/**
+ * Drops bytes that no record has named for a day: what is left when a phone died between a photo and its
+ * record. Nothing is dropped while a file is being brought in, whose records may name them, nor when one
+ * record was made by a newer app and cannot be read.
+ *
+ * @param nowMs the clock of this device; one that was set back only makes bytes stay longer
+ * @returns how many photos were dropped
+ */
+export const sweepPhotos = async (connection: Connection, nowMs: number): Promise<Result<number>> => {
+  const kept = await connection.use(async (db) => ok(await db.getAllKeys("photos")));
+  if (!kept.ok) return kept;
+  const before = await getMeta(connection, UNNAMED);
+  if (!before.ok) return before;
+  // The usual case writes nothing.
+  if (kept.value.length === 0 && before.value === undefined) return ok(0);
+  return connection.use((db) =>
+    inTransaction(db, ["photos", "records", "imports", "meta"], "strict", async (tx) => {
+      const [importing, rows, stored] = await Promise.all([
+        tx.has("imports", IDBKeyRange.lowerBound("")),
+        tx.rows("records", "kind", IDBKeyRange.bound(["photo"], ["photo", []])),
+        tx.get("meta", UNNAMED.name),
+      ]);
+      if (importing) return ok(0);
+      const headers = currentHeaders(rows);
+      if (!headers.ok) return headers;
+      const named = new Set(headers.value.flatMap(({ revs }) => digests(revs)));
+      const { unnamed, over } = sorted(
+        kept.value.filter((sha256) => !named.has(sha256)),
+        UNNAMED.read(stored ?? null) ?? {},
+        nowMs,
+      );
+      for (const sha256 of over) tx.remove("photos", sha256);
+      if (Object.keys(unnamed).length > 0) tx.put("meta", unnamed, UNNAMED.name);
+      else if (stored !== undefined) tx.remove("meta", UNNAMED.name);
+      return ok(over.length);
+    }),
+  );
 };

@@ -11,7 +11,8 @@ export interface Writing<Names extends StoreName> {
     store: N,
     key: StoreKey<Stores, N>,
   ) => Promise<StoreValue<Stores, N> | undefined>;
-  readonly has: <N extends Names>(store: N, key: StoreKey<Stores, N>) => Promise<boolean>;
+  /** Whether there is a row under this key, or any under a range of keys. */
+  readonly has: <N extends Names>(store: N, key: StoreKey<Stores, N> | IDBKeyRange) => Promise<boolean>;
   /** Is not waited for: when it fails, the transaction does. */
   readonly put: <N extends Names>(store: N, value: StoreValue<Stores, N>, key?: string) => void;
   readonly remove: <N extends Names>(store: N, key: StoreKey<Stores, N> | IDBKeyRange) => void;

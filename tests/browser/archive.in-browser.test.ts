@@ -78,6 +78,12 @@ test("what is written opens with another reader, manifest first, and every diges
     "view/lines.csv",
     "view/marks.csv",
     "view/lines.geojson",
+    "view/rings.csv",
+    "view/ring-readings.csv",
+    "view/holes.csv",
+    "view/hole-entries.csv",
+    "view/rings-and-holes.geojson",
+    "view/notes.csv",
     `photos/${sha256}.jpg`,
   ]);
   const textOf = (name: string): string => new TextDecoder().decode(files.get(name));
@@ -94,7 +100,8 @@ test("what is written opens with another reader, manifest first, and every diges
   expect(textOf("records.ndjson").trimEnd().split("\n")).toHaveLength(21);
   expect(textOf("view/lines.csv").trimEnd().split("\r\n")).toHaveLength(6);
   expect(textOf("view/marks.csv").trimEnd().split("\r\n")).toHaveLength(101);
-  expect(JSON.parse(textOf("view/lines.geojson"))).toEqual({ type: "FeatureCollection", features: [] });
+  for (const layer of ["view/lines.geojson", "view/rings-and-holes.geojson"])
+    expect(JSON.parse(textOf(layer))).toEqual({ type: "FeatureCollection", features: [] });
 });
 
 test("carried to a second device, all records and photos are there and the digests are equal", async () => {

@@ -12,9 +12,8 @@ import { LIMITS } from "../format/limits.ts";
 import { recordLine } from "../format/line.ts";
 import { README, RECORDS, VIEWS } from "../format/names.ts";
 import { readmeText } from "../format/readme.ts";
-import { lineViews } from "../format/views/line-view.ts";
-import { mapFeature, mapFoot, mapGlue, mapHead } from "../format/views/map.ts";
-import { linesHead, linesRow, marksHead, marksRows } from "../format/views/tables.ts";
+import { testViews } from "../format/views/test-view.ts";
+import { piecesOf, VIEW_FEET, VIEW_GLUE, VIEW_HEADS, type ViewName } from "../format/views/views.ts";
 import type { Watch } from "./reports.ts";
 
 /** A text file of the archive, ready to be written. */
@@ -65,6 +64,30 @@ const beginText = (name: string) => {
   };
 };
 
+/** The views grow beside each other while the records go by once. */
+const beginViews = () => {
+  const names = Object.keys(VIEWS) as ViewName[];
+  const texts = new Map(names.map((name) => [name, beginText(VIEWS[name])]));
+  const begun = new Set<ViewName>();
+  const tests = testViews();
+  for (const [name, text] of texts) text.add(VIEW_HEADS[name]);
+  return {
+    add: (record: RecordState): void => {
+      const view = tests.next(record);
+      if (view === undefined) return;
+      for (const [name, piece] of piecesOf(view)) {
+        texts.get(name)?.add(begun.has(name) ? (VIEW_GLUE[name] ?? "") + piece : piece);
+        begun.add(name);
+      }
+    },
+    end: (): TextFile[] =>
+      [...texts].map(([name, text]) => {
+        text.add(VIEW_FEET[name] ?? "");
+        return text.end();
+      }),
+  };
+};
+
 const gatherPhotos = async (connection: Connection, digests: ReadonlySet<string>, watch: Watch) => {
   const photos: { sha256: string; byteCount: number }[] = [];
   for (const sha256 of [...digests].sort()) {
@@ -91,17 +114,10 @@ export const gather = async (
   const readme = beginText(README);
   readme.add(readmeText(about.appVersion, about.day));
   const records = beginText(RECORDS);
-  const lines = beginText(VIEWS.lines);
-  const marks = beginText(VIEWS.marks);
-  const map = beginText(VIEWS.map);
-  lines.add(linesHead);
-  marks.add(marksHead);
-  map.add(mapHead);
-  const views = lineViews();
+  const views = beginViews();
   const counts = new Map<Kind, number>(KINDS.map((kind) => [kind, 0]));
   const digests = new Set<string>();
   let entryCount = 0;
-  let features = 0;
   let done = 0;
 
   const addRecord = (record: RecordState): void => {
@@ -109,14 +125,7 @@ export const gather = async (
     counts.set(kind, (counts.get(kind) ?? 0) + 1);
     entryCount += record.entries.length;
     if (kind === "photo") for (const { body } of record.revs) digests.add((body as Photo).sha256);
-    const view = views.next(record);
-    if (view === undefined) return;
-    lines.add(linesRow(view));
-    marks.add(marksRows(view));
-    const feature = mapFeature(view);
-    if (feature === undefined) return;
-    map.add(features === 0 ? feature : mapGlue + feature);
-    features += 1;
+    views.add(record);
   };
 
   for await (const page of pages(connection, PAGE_RECORDS)) {
@@ -132,13 +141,12 @@ export const gather = async (
     done += page.value.length;
     watch.onProgress({ step: "gathering", done, of: null });
   }
-  map.add(mapFoot);
   const photos = await gatherPhotos(connection, digests, watch);
   if (!photos.ok) return photos;
   const recordsFile = records.end();
   if (recordsFile.content.size > LIMITS.recordsBytes) return failed("exchange/too-many-records");
   return ok({
-    texts: [readme.end(), recordsFile, lines.end(), marks.end(), map.end()],
+    texts: [readme.end(), recordsFile, ...views.end()],
     recordsDigest: recordsFile.sha256,
     counts,
     records: done,

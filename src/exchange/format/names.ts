@@ -6,6 +6,12 @@ export const VIEWS = {
   lines: "view/lines.csv",
   marks: "view/marks.csv",
   map: "view/lines.geojson",
+  rings: "view/rings.csv",
+  ringReadings: "view/ring-readings.csv",
+  holes: "view/holes.csv",
+  holeEntries: "view/hole-entries.csv",
+  points: "view/rings-and-holes.geojson",
+  notes: "view/notes.csv",
 } as const;
 
 /** The name of a photo's file. */

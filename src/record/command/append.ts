@@ -67,7 +67,8 @@ const needsFrame = (type: string): Result<never> =>
 
 /**
  * Adds a reading to a measurement. At a line a mark that was read before is replaced, and the replaced
- * answer stays in the record; the same goes for a second thickness at one mark and a second set of totals.
+ * answer stays in the record; the same goes for a second thickness at one mark, a second set of totals and a
+ * second end.
  * At rings and holes a correction says itself what it replaces.
  */
 export const appendEntry = (record: RecordState, command: Append): Result<Applied> => {
@@ -95,7 +96,8 @@ export const appendEntry = (record: RecordState, command: Append): Result<Applie
     case "end": {
       if (frame === null) return needsFrame(draft.type);
       const mark = draft.mark === "here" ? Math.max(0, readLine(entries, frame).next - 1) : draft.mark;
-      return added(record, { ...base, ...draft, mark: Math.min(mark, frame.ropeMarks) }, null);
+      const before = replacing(entries, (one) => one.type === "end");
+      return added(record, { ...base, ...draft, mark: Math.min(mark, frame.ropeMarks), ...before }, null);
     }
     default:
       return added(record, { ...base, ...draft }, null);

@@ -1,5 +1,5 @@
 import { RULER_READS } from "../ring/entries.ts";
-import { idOf, name, place, stood, wallMs, whole, within } from "../shapes.ts";
+import { idOf, name, place, stood, text, wallMs, whole, within } from "../shapes.ts";
 import * as z from "../zod.ts";
 
 /** Ways to count a line. */
@@ -20,6 +20,8 @@ const shared = {
   place: z.nullable(place),
   person: z.nullable(idOf("person")),
   startedAtMs: wallMs,
+  /** The marked spot where it was made; left out when at none. */
+  spot: z.exactOptional(idOf("spot")),
 } as const;
 
 const line = z.strictObject({
@@ -81,16 +83,30 @@ const hole = z.strictObject({
   number: whole(1, 10_000),
 });
 
+/** Something seen, in words; photos hang on it. Of a strip, or of the field when no strip is named. */
+const note = z.strictObject({
+  type: z.literal("note"),
+  visit: idOf("visit"),
+  field: idOf("field"),
+  strip: z.nullable(idOf("strip")),
+  text,
+  at: stood,
+  person: z.nullable(idOf("person")),
+  startedAtMs: wallMs,
+  spot: z.exactOptional(idOf("spot")),
+});
+
 /**
  * The header of a measurement. What was counted stands in its entries, which are only ever added to;
  * percentages are derived and never stored.
  */
 export const version = 2;
-export const body = z.discriminatedUnion("type", [line, ring, hole]);
+export const body = z.discriminatedUnion("type", [line, ring, hole, note]);
 export type Observation = z.Infer<typeof body>;
 export type LineHeader = z.Infer<typeof line>;
 export type RingHeader = z.Infer<typeof ring>;
 export type HoleHeader = z.Infer<typeof hole>;
+export type NoteHeader = z.Infer<typeof note>;
 export type RingWay = (typeof RING_WAYS)[number];
 export type MulchInside = (typeof MULCH_INSIDE)[number];
 export type LandUse = (typeof LAND_USES)[number];

@@ -51,10 +51,12 @@ const end = z.strictObject({
   type: z.literal("end"),
   mark: whole(0, 10_000),
   rest: z.exactOptional(stance),
+  replaces,
 });
 
 export const lineEntries = [mark, setMark, thickness, totals, end] as const;
 export type MarkEntry = z.Infer<typeof mark>;
 export type ThicknessEntry = z.Infer<typeof thickness>;
 export type TotalsEntry = z.Infer<typeof totals>;
+export type EndEntry = z.Infer<typeof end>;
 export type Stance = z.Infer<typeof stance>;

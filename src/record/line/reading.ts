@@ -10,6 +10,7 @@ import {
   type TotalsEntry,
 } from "../entry.ts";
 import type { Way } from "../kinds/observation.ts";
+import type { EndEntry } from "./entries.ts";
 
 /** One mark of the rope. */
 export interface MarkRead {
@@ -48,8 +49,10 @@ export interface LineReading {
   readonly totalsInDoubt: readonly TotalsEntry[];
   /** The mark that the next touch is for. */
   readonly next: number;
-  /** The last mark looked at once the line has ended, else null. */
+  /** The last mark looked at once the line has ended, else null; null while its end is in doubt. */
   readonly endedAt: number | null;
+  /** Ends that contradict each other, else empty; the line has not ended until one is chosen. */
+  readonly endsInDoubt: readonly EndEntry[];
   /** How what was not called lies, when only misses were called. */
   readonly rest: Stance | null;
   readonly tally: LineTally;
@@ -71,6 +74,10 @@ export const columnOf = (cover: Cover, stance: Stance | null | undefined): keyof
   if (cover !== "residue") return cover;
   return stance === "standing" ? "residueStanding" : "residueFlat";
 };
+
+/** How many marks of the line say what lay there. */
+export const marksSaid = ({ notRead: _notRead, unsettled: _unsettled, ...said }: LineTally): number =>
+  Object.values(said).reduce((sum, count) => sum + count, 0);
 
 /** Sums before anything was counted. */
 export const emptyTally = (): { -readonly [K in keyof LineTally]: number } => ({
@@ -120,12 +127,16 @@ const tallyTotals = (totals: TotalsEntry, inDoubt: readonly TotalsEntry[]): Line
       };
 
 const differ = <E>(answers: readonly E[], said: (answer: E) => string): boolean =>
-  new Set(answers.map(said)).size > 1;
+  answers.length > 1 && new Set(answers.map(said)).size > 1;
 
 const saidMark = ({ cover, stance }: MarkEntry): string => columnOf(cover, stance);
 const saidThickness = ({ value, unit }: ThicknessEntry): string => `${value} ${unit}`;
 const saidTotals = ({ flat, standing, bare, green, stone, own }: TotalsEntry): string =>
   [flat, standing, bare, green, stone, own].join(" ");
+
+/** What an end says: two that say the same are one. The rest lies flat when nobody said how. */
+export const saidEnd = (mark: number | undefined, rest: Stance | undefined): string =>
+  `${mark} ${rest ?? "flat"}`;
 
 const push = <E>(lists: Map<number, E[]>, key: number, item: E): void => {
   const list = lists.get(key);
@@ -167,7 +178,7 @@ const gather = (ordered: readonly Entry[]) => {
   const marks = new Map<number, MarkEntry[]>();
   const thickness = new Map<number, ThicknessEntry[]>();
   const totals: TotalsEntry[] = [];
-  let end: Extract<Entry, { type: "end" }> | null = null;
+  const ends: EndEntry[] = [];
   let undoable: Entry | null = null;
   let living = 0;
   let next = 1;
@@ -180,9 +191,9 @@ const gather = (ordered: readonly Entry[]) => {
     if (entry.type === "mark") push(marks, entry.mark, entry);
     else if (entry.type === "thickness") push(thickness, entry.mark, entry);
     else if (entry.type === "totals") totals.push(entry);
-    else if (entry.type === "end") end = entry;
+    else if (entry.type === "end") ends.push(entry);
   }
-  return { marks: marksFrom(marks), thickness, totals, end, undoable, living, next, fates };
+  return { marks: marksFrom(marks), thickness, totals, ends, undoable, living, next, fates };
 };
 
 /** The undo that Redo takes back. A reading made since, even one taken back, ends what could be redone. */
@@ -201,7 +212,8 @@ const redoableIn = (ordered: readonly Entry[], fates: readonly string[]): LineRe
  * Reads a line from its entries.
  *
  * Marks beyond the last one looked at belong to no sum. In *misses only* a mark that was not called
- * counts as residue once the line has ended, and as nothing before.
+ * counts as residue once the line has ended, and as nothing before. Two phones that ended it differently
+ * have not ended it: which marks were looked at is not known until one end is chosen.
  *
  * What was read from a list of entries is kept as long as the list is, because a touch asks twice: once to
  * apply it and once to show the line. A list of entries is never changed.
@@ -224,7 +236,7 @@ const readBefore = new WeakMap<
 
 const readEntries = (entries: readonly Entry[], frame: LineFrame): LineReading => {
   const ordered = inOrder(entries);
-  const { marks, thickness, totals, end, undoable, living, next, fates } = gather(ordered);
+  const { marks, thickness, totals, ends, undoable, living, next, fates } = gather(ordered);
   const single = new Map<number, ThicknessEntry>();
   const thicknessInDoubt = new Map<number, readonly ThicknessEntry[]>();
   for (const [number, all] of thickness) {
@@ -232,6 +244,8 @@ const readEntries = (entries: readonly Entry[], frame: LineFrame): LineReading =
     if (differ(all, saidThickness)) thicknessInDoubt.set(number, all);
     else if (last !== undefined) single.set(number, last);
   }
+  const endsInDoubt = differ(ends, ({ mark, rest }) => saidEnd(mark, rest)) ? ends : [];
+  const end = endsInDoubt.length > 0 ? undefined : ends.at(-1);
   const endedAt = end?.mark ?? null;
   const rest = end?.rest ?? null;
   const highest = Math.max(0, ...marks.keys());
@@ -246,6 +260,7 @@ const readEntries = (entries: readonly Entry[], frame: LineFrame): LineReading =
     totalsInDoubt,
     next,
     endedAt,
+    endsInDoubt,
     rest,
     tally:
       lastTotals === null

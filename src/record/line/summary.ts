@@ -6,13 +6,23 @@
 import { type EntryColumns, unpackEntries, valuesOf } from "../columns.ts";
 import { type Cover, type Fate, fatesOf, type Links, type Stance, type ThicknessEntry } from "../entry.ts";
 import { compareText } from "../stamp.ts";
-import { columnOf, type LineFrame, type LineReading, type LineTally, readLine, uncalled } from "./reading.ts";
+import {
+  columnOf,
+  type LineFrame,
+  type LineReading,
+  type LineTally,
+  readLine,
+  saidEnd,
+  uncalled,
+} from "./reading.ts";
 
 /** What a strip needs to know of one of its lines. */
 export interface LineSummary {
   readonly tally: LineTally;
   /** The last mark looked at once the line has ended, else null. */
   readonly endedAt: number | null;
+  /** Two phones ended it differently, and nobody has chosen yet. */
+  readonly endInDoubt: boolean;
   /** How many entries count, undo entries left out. */
   readonly living: number;
   /** Mulch thickness as read, in the order of marks. */
@@ -28,6 +38,7 @@ const byMark = (a: { mark: number }, b: { mark: number }): number => a.mark - b.
 export const summaryOf = (reading: LineReading): LineSummary => ({
   tally: reading.tally,
   endedAt: reading.endedAt,
+  endInDoubt: reading.endsInDoubt.length > 0,
   living: reading.living,
   thickness: [...reading.thickness.values()]
     .map(({ mark, value, unit }) => ({ mark, value, unit }))
@@ -102,7 +113,7 @@ const gather = (packed: EntryColumns, types: readonly unknown[], fates: readonly
   const stances = valuesOf(packed, "stance") as readonly (Stance | undefined)[];
   const said: (number | undefined)[] = [];
   let living = 0;
-  let endAt = -1;
+  const ends: number[] = [];
   for (let at = 0; at < packed.count; at++) {
     if (isGone(fates, at)) continue;
     const mark = marks[at];
@@ -115,11 +126,15 @@ const gather = (packed: EntryColumns, types: readonly unknown[], fates: readonly
       living++;
     } else if (types[at] !== "undo") {
       living++;
-      if (types[at] === "end") endAt = at;
+      if (types[at] === "end") ends.push(at);
     }
   }
-  const rest = endAt < 0 ? null : ((valuesOf(packed, "rest")[endAt] ?? null) as Stance | null);
-  return { said, living, endedAt: marks[endAt] ?? null, rest };
+  const rests = ends.length === 0 ? [] : (valuesOf(packed, "rest") as readonly (Stance | undefined)[]);
+  const inDoubt = ends.some(
+    (at) => saidEnd(marks[at], rests[at]) !== saidEnd(marks[ends[0] ?? at], rests[ends[0] ?? at]),
+  );
+  const endAt = inDoubt ? -1 : (ends.at(-1) ?? -1);
+  return { said, living, endedAt: marks[endAt] ?? null, endInDoubt: inDoubt, rest: rests[endAt] ?? null };
 };
 
 /**
@@ -136,11 +151,12 @@ export const summariseLine = (packed: EntryColumns, frame: LineFrame): LineSumma
   if (types.includes("totals") || !isInOrder(valuesOf(packed, "n"), ids))
     return summaryOf(readLine(unpackEntries(packed), frame));
   const fates = fatesIn(packed, ids);
-  const { said, living, endedAt, rest } = gather(packed, types, fates);
+  const { said, living, endedAt, endInDoubt, rest } = gather(packed, types, fates);
   const last = Math.min(endedAt ?? Math.max(0, said.length - 1), frame.ropeMarks);
   return {
     tally: tallySaid(said, last, placeOf(uncalled(frame.way, endedAt !== null, rest))),
     endedAt,
+    endInDoubt,
     living,
     thickness: "value" in packed.columns ? thicknessIn(packed, fates) : [],
   };

@@ -40,3 +40,14 @@ export const hitsOnALine = (p: number, marks: number, deff: number, random: () =
   for (let mark = 0; mark < marks; mark++) if (random() < share) hits++;
   return hits;
 };
+
+/** A count that falls by chance with the given mean (Knuth; means here are small). */
+export const chanceCount = (mean: number, random: () => number): number => {
+  let count = -1;
+  for (let product = 1, floor = Math.exp(-mean); product > floor; count++) product *= random();
+  return Math.max(0, count);
+};
+
+/** A count in clumps: negative binomial with the given mean and exponent k. */
+export const clumpedCount = (mean: number, k: number, random: () => number): number =>
+  chanceCount((gamma(k, random) * mean) / k, random);

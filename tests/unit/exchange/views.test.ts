@@ -1,13 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { parseLine } from "../../../src/exchange/format/line.ts";
 import { photoDigest, photoName, volumeFileName } from "../../../src/exchange/format/names.ts";
 import { csvHead, csvRow } from "../../../src/exchange/format/views/csv.ts";
-import { type LineView, lineViews } from "../../../src/exchange/format/views/line-view.ts";
+import { linesHead, linesRow, marksHead, marksRows } from "../../../src/exchange/format/views/line-tables.ts";
 import { mapFeature } from "../../../src/exchange/format/views/map.ts";
-import { linesHead, linesRow, marksHead, marksRows } from "../../../src/exchange/format/views/tables.ts";
+import type { LineView } from "../../../src/exchange/format/views/test-view.ts";
 import { utcText } from "../../../src/exchange/format/views/utc.ts";
-import { ENTRY_VERSION } from "../../../src/record/entry.ts";
+import { cellsOf, entry, id, nowhere, position, tied, viewOf as viewOfTest } from "./view-samples.ts";
 
 describe("cells of a table", () => {
   // The beginnings that OWASP's page "CSV Injection" lists; the line feed is common practice, no source.
@@ -49,102 +48,25 @@ test("names of files", () => {
   expect(volumeFileName("2024-05-01", 2, 3)).toBe("mulchmark-2024-05-01-02-of-03.zip");
 });
 
-const id = (kind: string, n: number): string => `${kind}-${String(n).padStart(32, "0")}`;
-const revision = (body: unknown, more: object = {}) => ({
-  rev: "00000000000000b1",
-  dot: ["00000000000000a1", 1],
-  seen: [],
-  stamp: { wallMs: 0, counter: 0, device: "00000000000000d1" },
-  author: null,
-  v: 1,
-  body,
-  ...more,
-});
-const position = (latitudeDeg: number, longitudeDeg: number) => ({
-  position: { latitudeDeg, longitudeDeg, accuracyM: 4, spreadM: 1, fixes: 9, how: "standing-still", atMs: 0 },
-  why: null,
-});
-const nowhere = { position: null, why: "denied" };
 const lineBody = {
   type: "line",
-  visit: id("visit", 3),
-  field: id("field", 1),
-  strip: id("strip", 2),
+  ...tied,
   rope: id("kit", 4),
   way: "mark-by-mark",
   angleToRowsDeg: 45,
-  place: "between-rows",
   start: position(52.5, -1.25),
   end: position(52.6, -1.35),
-  person: null,
   fifthKey: null,
   askThickness: false,
   rowSpacingM: null,
   passWidthM: null,
-  startedAtMs: 1_714_557_600_000,
 };
-const entry = (n: number, more: object) => ({
-  v: ENTRY_VERSION,
-  id: `000000000000000${n}`,
-  n,
-  lookedAtMs: 1_714_557_600_000,
-  enteredAtMs: 1_714_557_600_000,
-  monoMs: 0,
-  page: "00000000000000e1",
-  device: "00000000000000d1",
-  by: null,
-  ...more,
-});
 const mark = (n: number, at: number, cover: string, more: object = {}) =>
   entry(n, { type: "mark", mark: at, cover, ...more });
 
-const viewOf = (line: object, entries: readonly object[], more: object = {}): LineView | undefined => {
-  const names = [
-    [
-      "field",
-      1,
-      {
-        name: "=Top Field",
-        farm: null,
-        boundary: null,
-        rowDirectionDeg: null,
-        soilTexture: null,
-        harvestCrop: null,
-      },
-    ],
-    ["strip", 2, { field: id("field", 1), name: "A, north", done: [], wholeField: false, rep: null }],
-    ["kit", 4, { type: "rope", name: "R1", marks: 5, spacingM: 0.3 }],
-    ["visit", 3, { field: id("field", 1), day: "2024-05-01", harvestYear: null }],
-  ] as const;
-  const records = [
-    ...names.map(([kind, n, body]) => ({
-      id: id(kind, n),
-      erased: false,
-      revs: [revision(body)],
-      entries: [] as object[],
-    })),
-    { id: id("observation", 5), erased: false, revs: [revision(line, more)], entries: [...entries] },
-  ];
-  const views = lineViews();
-  return records
-    .map((record) => {
-      const read = parseLine(JSON.stringify(record));
-      if (!read.ok) throw new Error(JSON.stringify(read.problem));
-      return views.next(read.value);
-    })
-    .at(-1);
-};
-
-const cellsOf = (head: string, row: string): Record<string, string> => {
-  const split = (text: string): string[] =>
-    [
-      ...text
-        .replace("\ufeff", "")
-        .trimEnd()
-        .matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g),
-    ].map(([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? "");
-  const cells = split(row);
-  return Object.fromEntries(split(head).map((name, at) => [name, cells[at] ?? "missing"]));
+const viewOf = (header: object, entries: readonly object[], more: object = {}): LineView | undefined => {
+  const view = viewOfTest(header, entries, more);
+  return view?.type === "line" ? view : undefined;
 };
 
 describe("a line in the views", () => {

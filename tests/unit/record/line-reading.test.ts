@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Draft } from "../../../src/record/command/command.ts";
+import { endedUnread, lineFinished } from "../../../src/record/line/finished.ts";
 import type { LineFrame } from "../../../src/record/line/reading.ts";
 import { begun, codeOf, counted, type Doing, doing, mark, read, row, TEN, touch } from "./made-up.ts";
 
@@ -187,4 +188,23 @@ test("a rope that was measured again and has fewer marks leaves the rest out of 
     Array.from({ length: 10 }, () => bare),
   );
   expect(read(full, { ...TEN, ropeMarks: 8 }).tally.bare).toBe(8);
+});
+
+test("a line that was ended before anything was read on it is not finished, and says so", () => {
+  const end: Doing = { type: "end", mark: "here" };
+  const none = line(end);
+  expect([lineFinished(none, TEN), endedUnread(none)]).toEqual([false, true]);
+  const skipped = line({ type: "set-mark", mark: 6 }, end);
+  expect(skipped.tally.notRead).toBe(5);
+  expect([lineFinished(skipped, TEN), endedUnread(skipped)]).toEqual([false, true]);
+  const one = line(bare, end);
+  expect([lineFinished(one, TEN), endedUnread(one)]).toEqual([true, false]);
+  const begunOnly = line();
+  expect([lineFinished(begunOnly, TEN), endedUnread(begunOnly)]).toEqual([false, false]);
+});
+
+test("a second end takes the place of the first, and its undo brings the first back", () => {
+  const twice: Doing[] = [bare, bare, bare, { type: "end", mark: 1 }, { type: "end", mark: 3 }];
+  expect(line(...twice)).toMatchObject({ endedAt: 3, endsInDoubt: [] });
+  expect(line(...twice, "undo").endedAt).toBe(1);
 });

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { Draft } from "../../../src/record/command/command.ts";
+import { lineFinished } from "../../../src/record/line/finished.ts";
 import { begun, counted, mark, read, row, TEN, union } from "./made-up.ts";
 
 const bare = mark("next", "bare");
@@ -110,4 +111,53 @@ test("the same record in another order of entries reads the same", () => {
   const there = contradicting();
   const backwards = { ...there, entries: [...there.entries].reverse() };
   expect(read(backwards)).toEqual(read(there));
+});
+
+const endedAt = (marks: number, phone: number) =>
+  counted(
+    begun(),
+    TEN,
+    [...Array.from({ length: marks }, () => bare), { type: "end", mark: "here" } as const],
+    phone,
+  );
+
+test("two phones that end a line at the same mark have ended it once", () => {
+  expect(read(union(endedAt(4, 1), endedAt(4, 2)))).toMatchObject({ endedAt: 4, endsInDoubt: [] });
+});
+
+test("two different ends stay both, the line is not finished, and one is chosen", () => {
+  const both = union(endedAt(4, 1), endedAt(6, 2));
+  const open = read(both);
+  expect(open.endsInDoubt.map(({ mark: last }) => last)).toEqual([4, 6]);
+  expect(open.endedAt).toBeNull();
+  expect(lineFinished(open, TEN)).toBe(false);
+  // The shorter line is chosen, though the longer one was ended later.
+  const settled = counted(both, TEN, [{ type: "end", mark: 4 }], 3);
+  expect(read(settled)).toMatchObject({ endedAt: 4, endsInDoubt: [], tally: { bare: 4 } });
+  expect(lineFinished(read(settled), TEN)).toBe(true);
+  expect(settled.entries.filter(({ type }) => type === "end")).toHaveLength(3);
+  expect(read(counted(settled, TEN, ["undo"], 3)).endsInDoubt).toHaveLength(2);
+});
+
+test("two ends at a full rope are a doubt all the same: one of them says that the line is shorter", () => {
+  const full = counted(
+    begun(),
+    TEN,
+    Array.from({ length: 10 }, () => bare),
+    1,
+  );
+  const both = union(
+    counted(full, TEN, [{ type: "end", mark: 10 }], 1),
+    counted(full, TEN, [{ type: "end", mark: 8 }], 2),
+  );
+  expect(lineFinished(read(both), TEN)).toBe(false);
+});
+
+test("misses only: the same end with the rest lying otherwise is a doubt too", () => {
+  const frame = { way: "misses-only", ropeMarks: 10 } as const;
+  const ended = (rest: "flat" | "standing", phone: number) =>
+    counted(begun("misses-only"), frame, [{ type: "end", mark: 10, rest }], phone);
+  const both = read(union(ended("flat", 1), ended("standing", 2)), frame);
+  expect(both.endsInDoubt.map(({ rest }) => rest)).toEqual(["flat", "standing"]);
+  expect(both.tally.residueFlat + both.tally.residueStanding).toBe(0);
 });

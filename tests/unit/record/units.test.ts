@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  filledHabits,
   fromShown,
   HABITS,
   inUnit,
@@ -12,7 +13,8 @@ import {
 } from "../../../src/record/units.ts";
 
 // NIST Special Publication 811 (2008), appendix B.8, factors printed in bold are exact (from memory):
-// inch 2.54 E-02 m, foot 3.048 E-01 m, hectare 1.0 E+04 m2.
+// inch 2.54 E-02 m, foot 3.048 E-01 m, hectare 1.0 E+04 m2, gallon (US) 3.785 412 E-03 m3, fluid ounce (US)
+// 2.957 353 E-05 m3; the gallon is 231 cubic inches, which is 3.785 411 784 E-03 m3 by exact arithmetic.
 // NIST, "U.S. Survey Foot: Revised Unit Conversion Factors",
 // https://www.nist.gov/pml/us-surveyfoot/revised-unit-conversion-factors (read):
 // foot 0.3048 m; acre 4046.856 422 4 m2; furlong of 660 ft 201.168 m; mile of 5280 ft 1609.344 m;
@@ -31,9 +33,18 @@ describe("published factors, to the last bit", () => {
     [1, "cm", 0.01],
     [1, "m", 1],
     [75, "%", 0.75],
+    [444, "mL", 0.000444],
+    [12, "L", 0.012],
+    [1, "gal", 0.003785411784],
+    [128, "fl-oz", 0.003785411784],
   ] as const)("%d %s is %d", (value, unit, si) => {
     expect(toSi(value, unit)).toBe(si);
     expect(inUnit(si, unit)).toBe(value);
+  });
+
+  it("takes the US gallon of 231 cubic inches and its 128th part, as printed to seven figures", () => {
+    expect(toSi(1, "gal")).toBeCloseTo(231 * 0.0254 ** 3, 15);
+    expect(toSi(1, "fl-oz") * 1e5).toBeCloseTo(2.957353, 6);
   });
 
   it("takes the international acre, not the survey acre, which is 4 parts in a million larger", () => {
@@ -55,6 +66,13 @@ describe("habits", () => {
     expect(toShown("area", 4046.8564224, HABITS["uk-mixed"])).toEqual({ value: 1, unit: "ac" });
     expect(toShown("depthSoaked", 0.0254, HABITS["uk-mixed"])).toEqual({ value: 25.4, unit: "mm" });
     expect(toShown("share", 0.3, HABITS.us)).toEqual({ value: 30, unit: "%" });
+  });
+
+  it("kept before every quantity was known are filled up from the preset that they go by", () => {
+    const { volume: _volume, level: _level, ...before } = HABITS.us;
+    expect(filledHabits(before)).toEqual(HABITS.us);
+    expect(filledHabits({ depthSoaked: "mm", area: "ac" })).toEqual({ ...HABITS.metric, area: "ac" });
+    expect(filledHabits({})).toEqual(HABITS.metric);
   });
 
   it("can be changed one quantity at a time", () => {

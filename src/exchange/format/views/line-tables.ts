@@ -1,14 +1,9 @@
 /** view/lines.csv and view/marks.csv. Counts only: percentages belong to the app, which knows their range. */
-import type { Stood } from "../../../record/shapes.ts";
-import { type Cell, csvHead, csvRow } from "./csv.ts";
-import type { LineView } from "./line-view.ts";
-import { utcText } from "./utc.ts";
 
-const stoodCells = ({ position }: Stood): Cell[] => [
-  position?.latitudeDeg ?? null,
-  position?.longitudeDeg ?? null,
-  position?.accuracyM ?? null,
-];
+import { stoodCells, yesNo } from "./cells.ts";
+import { type Cell, csvHead, csvRow } from "./csv.ts";
+import type { LineView } from "./test-view.ts";
+import { utcText } from "./utc.ts";
 
 /** First row of view/lines.csv. */
 export const linesHead = csvHead([
@@ -116,7 +111,7 @@ export const marksRows = ({ id, field, strip, day, reading }: LineView): string 
             ...where,
             answer.cover,
             answer.stance ?? null,
-            mark.corrected ? "yes" : "no",
+            yesNo(mark.corrected),
             mark.answers.length,
             utcText(answer.lookedAtMs),
             ...mulch,

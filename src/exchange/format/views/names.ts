@@ -1,0 +1,64 @@
+/** The names that a person knows things by, gathered in the order of the archive, for tables and maps. */
+import { kindOf, type RecordId } from "../../../record/ids.ts";
+import type { BodyOf } from "../../../record/kinds/all.ts";
+import type { Kit } from "../../../record/kinds/kit.ts";
+import type { RecordState, Revision } from "../../../record/record.ts";
+
+/** Where and when a test was made, by name. */
+export interface Whereabouts {
+  readonly field: string;
+  readonly strip: string;
+  /** Calendar day of the visit; empty when the visit is not known. */
+  readonly day: string;
+}
+
+/** Names that came before the tests in the order of the archive. */
+export interface Names {
+  /** Takes the next record. */
+  remember(record: RecordState, revision: Revision): void;
+  /** A marked spot by its name; empty when there is none. */
+  spot(id: RecordId<"spot"> | undefined): string;
+  where(header: Pick<BodyOf["observation"], "field" | "strip" | "visit">): Whereabouts;
+  /** A thing of the kit, if it is of this type. */
+  kit<T extends Kit["type"]>(type: T, id: RecordId<"kit"> | null): Extract<Kit, { type: T }> | undefined;
+}
+
+/** Begins at the first record of an archive. */
+export const beginNames = (): Names => {
+  const fields = new Map<string, string>();
+  const strips = new Map<string, string>();
+  const spots = new Map<string, string>();
+  const days = new Map<string, string>();
+  const kit = new Map<string, Kit>();
+  return {
+    remember({ id }, { body }) {
+      switch (kindOf(id)) {
+        case "field":
+          fields.set(id, (body as BodyOf["field"]).name);
+          break;
+        case "strip":
+          strips.set(id, (body as BodyOf["strip"]).name);
+          break;
+        case "spot":
+          spots.set(id, (body as BodyOf["spot"]).name);
+          break;
+        case "visit":
+          days.set(id, (body as BodyOf["visit"]).day);
+          break;
+        case "kit":
+          kit.set(id, body as Kit);
+          break;
+      }
+    },
+    spot: (id) => (id === undefined ? "" : (spots.get(id) ?? "")),
+    where: ({ field, strip, visit }) => ({
+      field: fields.get(field) ?? "",
+      strip: strip === null ? "" : (strips.get(strip) ?? ""),
+      day: days.get(visit) ?? "",
+    }),
+    kit<T extends Kit["type"]>(type: T, id: RecordId<"kit"> | null) {
+      const found = id === null ? undefined : kit.get(id);
+      return found?.type === type ? (found as Extract<Kit, { type: T }>) : undefined;
+    },
+  };
+};
