@@ -28,6 +28,14 @@ export type PositionPermission = "granted" | "denied" | "prompt" | "unknown";
 export const SLOW_AFTER_MS = 10_000;
 /** A fix older than this at arrival is stale. */
 export const STALE_AFTER_MS = 10_000;
+/** No new fix for this long after one: it says where somebody stood then, not where they stand. */
+export const LOST_AFTER_MS = 30_000;
+
+/** Two fixes this far apart, whose own clock went on like ours to within the limit, are both taken live. */
+const IN_STEP_AFTER_MS = 3000;
+const IN_STEP_LIMIT_MS = 2000;
+/** Fixes kept for that comparison. */
+const IN_STEP_AMONG = 60;
 
 /** Whether the browser will ask, allows or refuses. Asks nobody, never throws. */
 export const positionPermission = async (): Promise<PositionPermission> => {
@@ -68,10 +76,33 @@ export const toFix = (
   };
 };
 
+/**
+ * Tells live fixes from old ones when the device's clock and the clock of the fixes disagree: positions from
+ * the sky carry the true time, and on a device whose clock was set a minute wrong every one of them would
+ * be taken for old. Old fixes are handed out at once, live ones come as time goes by.
+ *
+ * @returns a function that takes when a fix was taken and when it arrived on our monotonic clock, and says
+ * whether it is live
+ */
+export const inStep = (): ((atMs: number, monoMs: number) => boolean) => {
+  let before: readonly { readonly atMs: number; readonly monoMs: number }[] = [];
+  return (atMs, monoMs) => {
+    const live = before.some((one) => {
+      const passedMs = monoMs - one.monoMs;
+      return passedMs >= IN_STEP_AFTER_MS && Math.abs(atMs - one.atMs - passedMs) <= IN_STEP_LIMIT_MS;
+    });
+    before = [...before, { atMs, monoMs }].slice(-IN_STEP_AMONG);
+    return live;
+  };
+};
+
 /** What to do with what the watch brings. */
 export interface StandingStillWatch {
   onFix(fix: PositionFix): void;
-  /** Told once per change. After `slow` and `unavailable` a fix may still come; after `denied` none does. */
+  /**
+   * Told once per change. After `slow` and `unavailable` a fix may still come; after `denied` none does.
+   * `slow` comes also when there were fixes and no new one follows: what was known is then old.
+   */
   onProblem(problem: PositionProblem): void;
   /** Ends the watch. */
   readonly signal: AbortSignal;
@@ -95,31 +126,38 @@ export const watchStandingStill = ({ onFix, onProblem, signal }: StandingStillWa
   let told: PositionProblem | null = null;
   let watch: number | null = null;
   let ended = false;
+  const isLive = inStep();
   const tell = (problem: PositionProblem): void => {
     if (signal.aborted || told === problem || told === "denied") return;
     told = problem;
     onProblem(problem);
   };
-  const slow = setTimeout(() => told === null && tell("slow"), SLOW_AFTER_MS);
+  const sayIfSilent = (): void => {
+    if (told === null) tell("slow");
+  };
+  let silence = setTimeout(sayIfSilent, SLOW_AFTER_MS);
   const end = (): void => {
     ended = true;
-    clearTimeout(slow);
+    clearTimeout(silence);
     if (watch !== null) geolocation.clearWatch(watch);
     watch = null;
   };
   const take = (given: GeolocationPosition): void => {
     if (signal.aborted) return;
-    const fix = toFix(given, readClock().wallMs);
+    const { wallMs, monoMs } = readClock();
+    const fix = toFix(given, wallMs);
     if (fix === null) {
       tell("unavailable");
       return;
     }
+    const stale = !isLive(fix.atMs, monoMs) && fix.stale;
     // A stale fix does not stop the waiting: what is wanted is where the person stands now.
-    if (!fix.stale) {
-      clearTimeout(slow);
+    if (!stale) {
+      clearTimeout(silence);
+      silence = setTimeout(askAnew, SLOW_AFTER_MS);
       told = null;
     }
-    onFix(fix);
+    onFix({ ...fix, stale });
   };
   const miss = (error: GeolocationPositionError): void => {
     if (error.code === 1) {
@@ -127,12 +165,25 @@ export const watchStandingStill = ({ onFix, onProblem, signal }: StandingStillWa
       end();
     } else tell(error.code === 3 ? "slow" : "unavailable");
   };
+  const begin = (): void => {
+    try {
+      watch = geolocation.watchPosition(take, miss, { enableHighAccuracy: true, maximumAge: 0 });
+      if (ended) end(); // refused before the watch had a number
+    } catch {
+      tell("unavailable");
+      end();
+    }
+  };
+  // Some devices speak only when they are moved. A new watch has to answer, so its silence means something;
+  // but it is begun only where that asks the person nothing.
+  const askAnew = (): void => {
+    silence = setTimeout(sayIfSilent, LOST_AFTER_MS - SLOW_AFTER_MS);
+    void positionPermission().then((permission) => {
+      if (ended || permission !== "granted") return;
+      if (watch !== null) geolocation.clearWatch(watch);
+      begin();
+    });
+  };
   signal.addEventListener("abort", end, { once: true });
-  try {
-    watch = geolocation.watchPosition(take, miss, { enableHighAccuracy: true, maximumAge: 0 });
-    if (ended) end(); // refused before the watch had a number
-  } catch {
-    tell("unavailable");
-    end();
-  }
+  begin();
 };

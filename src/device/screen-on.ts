@@ -68,3 +68,54 @@ export const keepScreenOn = (onState: (state: ScreenOnState) => void, signal: Ab
   signal.addEventListener("abort", () => held !== null && letGo(held), { once: true });
   askAgain();
 };
+
+/** Nobody has touched anything for a while; or somebody has again: the glass, a key, or by coming back. */
+export type Touched = "untouched" | "glass" | "key" | "back";
+
+/**
+ * Tells when nobody has touched the glass or a key for a while, and when somebody does again, until `signal`
+ * ends it: a lit screen may then be dimmed. Coming back to the page counts as a touch.
+ *
+ * @param afterMs how long nobody touches, in milliseconds
+ * @param onChange told at the first touch after a while without, and when such a while begins
+ * @returns takes something else for a touch, such as an alarm, without telling of it
+ */
+export const watchUntouched = (
+  afterMs: number,
+  onChange: (state: Touched) => void,
+  signal: AbortSignal,
+): (() => void) => {
+  let touchedMs = performance.now();
+  let untouched = false;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const wait = (ms: number): void => {
+    clearTimeout(timer);
+    timer = setTimeout(look, ms);
+  };
+  // One timer a minute and not one a touch: touches come four a second while a line is counted.
+  const look = (): void => {
+    const leftMs = afterMs - (performance.now() - touchedMs);
+    untouched = leftMs <= 0;
+    if (untouched) onChange("untouched");
+    else wait(leftMs);
+  };
+  const touch = (): void => {
+    touchedMs = performance.now();
+    if (untouched && !signal.aborted) wait(afterMs);
+    untouched = false;
+  };
+  const touchedBy = (by: Touched) => (): void => {
+    const tell = untouched;
+    touch();
+    if (tell) onChange(by);
+  };
+  if (signal.aborted) return touch;
+  const options = { signal, capture: true, passive: true } as const;
+  document.addEventListener("pointerdown", touchedBy("glass"), options);
+  document.addEventListener("keydown", touchedBy("key"), options);
+  document.addEventListener("wheel", touchedBy("key"), options);
+  document.addEventListener("visibilitychange", touchedBy("back"), options);
+  signal.addEventListener("abort", () => clearTimeout(timer), { once: true });
+  wait(afterMs);
+  return touch;
+};

@@ -27,10 +27,18 @@ export const canVibrate = (): boolean =>
  * @example
  * vibrateFor("bare"); // one long pulse
  */
-export const vibrateFor = (cue: Cue): boolean => {
+export const vibrateFor = (cue: Cue): boolean => vibrate(VIBRATIONS[cue]);
+
+/** Long enough to be felt through a pocket; no answer feels like it. Own choice, no source. */
+export const DUE_VIBRATION: readonly number[] = [400, 200, 400, 200, 700];
+
+/** Vibrates because a reading is due. Returns false when the phone cannot or would not. */
+export const vibrateForDue = (): boolean => vibrate(DUE_VIBRATION);
+
+const vibrate = (pattern: readonly number[]): boolean => {
   if (!canVibrate()) return false;
   try {
-    return navigator.vibrate([...VIBRATIONS[cue]]);
+    return navigator.vibrate([...pattern]);
   } catch {
     return false;
   }

@@ -1,8 +1,12 @@
 import { afterEach, beforeEach, expect, it, vi } from "vitest";
+import { showBadge } from "../../../src/device/badge.ts";
+import { openClaims } from "../../../src/device/claims.ts";
 import { isInstalled, isIosTab } from "../../../src/device/install.ts";
 import { keepScreenOn } from "../../../src/device/screen-on.ts";
 import { howToDeliver, saveFile, shareFile } from "../../../src/device/share.ts";
+import { bellState, strikeBell, unlockBell } from "../../../src/device/sound.ts";
 import { askToKeep, isKept, storageRoom } from "../../../src/device/storage-room.ts";
+import { vibrateForDue } from "../../../src/device/vibrate.ts";
 
 const file = new File(["x"], "field.zip", { type: "application/zip" });
 
@@ -56,4 +60,24 @@ it("a share sheet that opens, that is closed, and that is refused", async () => 
   expect(await shareFile(file)).toEqual({ ok: true, value: "cancelled" });
   vi.stubGlobal("navigator", { canShare, share: reject("NotAllowedError") });
   expect(await shareFile(file)).toMatchObject({ ok: false, problem: { code: "device/share-refused" } });
+});
+
+it("an alarm without locks, small store, sound, vibration and badge sounds nothing and breaks nothing", async () => {
+  expect(await openClaims(() => true)("a 5")).toBe(true);
+  expect(bellState()).toBe("not-here");
+  unlockBell();
+  await strikeBell();
+  expect(vibrateForDue()).toBe(false);
+  expect(() => showBadge(1)).not.toThrow();
+});
+
+it("a badge that is forbidden harms nothing, and none is taken away by nought", async () => {
+  const setAppBadge = vi.fn(() => Promise.reject(new DOMException("", "NotAllowedError")));
+  const clearAppBadge = vi.fn(async () => undefined);
+  vi.stubGlobal("navigator", { setAppBadge, clearAppBadge });
+  showBadge(3);
+  showBadge(0);
+  await Promise.resolve();
+  expect(setAppBadge).toHaveBeenCalledWith(3);
+  expect(clearAppBadge).toHaveBeenCalledOnce();
 });

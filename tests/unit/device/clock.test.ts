@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { randomHex } from "../../../src/device/chance.ts";
-import { clocksApart, readClock } from "../../../src/device/clock.ts";
+import { clocksApart, readClock, timeBetween } from "../../../src/device/clock.ts";
 
 const at = (wallMs: number, monoMs: number, pageId = "page") => ({ wallMs, monoMs, pageId });
 
@@ -23,6 +23,11 @@ it("tell a wall clock that was set back an hour in the middle", () => {
 
 it("cannot tell across two pages", () => {
   expect(clocksApart(at(0, 0, "one"), at(0, 0, "two"))).toEqual({ verdict: "cannot-tell" });
+});
+
+it("time between two looks is told by the monotonic clock on one page, else by the wall clock", () => {
+  expect(timeBetween(at(7_200_000, 1000), at(3_610_000, 11_000))).toBe(10_000);
+  expect(timeBetween(at(0, 1000, "one"), at(600_000, 2000, "two"))).toBe(600_000);
 });
 
 it("a reading is whole milliseconds of one page with an id of 64 bits", () => {

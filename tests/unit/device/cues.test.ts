@@ -1,7 +1,8 @@
 import { afterEach, expect, it, vi } from "vitest";
+import { ONE_RINGING_MS } from "../../../src/device/alarm.ts";
 import { CUES } from "../../../src/device/cue.ts";
-import { canSound, switchSoundOn, TONES } from "../../../src/device/sound.ts";
-import { canVibrate, VIBRATIONS, vibrateFor } from "../../../src/device/vibrate.ts";
+import { canSound, DUE_TONE, switchSoundOn, TONES } from "../../../src/device/sound.ts";
+import { canVibrate, DUE_VIBRATION, VIBRATIONS, vibrateFor } from "../../../src/device/vibrate.ts";
 
 afterEach(() => vi.unstubAllGlobals());
 
@@ -15,6 +16,16 @@ it("the cue of every answer is over before the next touch of a fast counter", ()
     expect(VIBRATIONS[cue].reduce((sum, ms) => sum + ms, 0)).toBeLessThanOrEqual(250);
     expect(TONES[cue].pitchesHz.length * TONES[cue].noteMs).toBeLessThanOrEqual(250);
   }
+});
+
+it("no answer feels or sounds like the alarm, which lasts about two seconds", () => {
+  for (const cue of CUES) {
+    expect(VIBRATIONS[cue].join()).not.toBe(DUE_VIBRATION.join());
+    expect(TONES[cue].pitchesHz.length).toBeLessThan(DUE_TONE.pitchesHz.length);
+  }
+  const lastsMs = DUE_TONE.pitchesHz.length * DUE_TONE.noteMs;
+  expect(lastsMs).toBeGreaterThan(1500);
+  expect(lastsMs).toBeLessThanOrEqual(ONE_RINGING_MS);
 });
 
 it("a device that can do neither is left in peace", () => {

@@ -1,0 +1,79 @@
+/** The rings that run just now, in any field, with what was read at them. */
+import { type ReadonlySignal, signal } from "@preact/signals";
+import { readClock } from "../device/clock.ts";
+import { kindOf, type RecordId } from "../record/ids.ts";
+import type { RingReading } from "../record/ring/events.ts";
+import { readRing } from "../record/ring/reading.ts";
+import type { House } from "../screens/parts/house.ts";
+import { ReadFailed } from "../screens/parts/reader.ts";
+import type { Changed } from "../store/changes.ts";
+import { ringsBegun } from "./rings-begun.ts";
+
+/** A ring that was started and not stopped. */
+export interface RunningRing {
+  readonly id: RecordId<"observation">;
+  readonly visit: RecordId<"visit">;
+  readonly letter: string;
+  /** When it is to be read, in minutes after the start. */
+  readonly planMin: readonly number[];
+  readonly reading: RingReading;
+}
+
+type Records = House["records"];
+
+const runningNow = async (records: Records): Promise<readonly RunningRing[]> => {
+  const rings = await ringsBegun(records, readClock().wallMs);
+  const [entries, kit] = await Promise.all([
+    records.entries(rings.map(({ id }) => id)),
+    records.many(rings.map(({ header }) => header.ring)),
+  ]);
+  return rings.flatMap(({ id, header }) => {
+    const reading = readRing(entries.get(id) ?? []);
+    if (reading.start === null || reading.stop !== null) return [];
+    const letter = kit.find((one) => one.id === header.ring)?.body.name ?? "";
+    return [{ id, visit: header.visit, letter, planMin: header.planMin, reading }];
+  });
+};
+
+/**
+ * Follows the rings that run.
+ *
+ * @param signal ends it
+ * @returns undefined until they are known for the first time
+ */
+export const watchRunningRings = (
+  house: Pick<House, "records" | "tell">,
+  stop: AbortSignal,
+): ReadonlySignal<readonly RunningRing[] | undefined> => {
+  const rings = signal<readonly RunningRing[] | undefined>(undefined);
+  /** Lines and holes: a line is touched four times a second, and no ring changes by it. */
+  const others = new Set<RecordId>();
+  let latest = 0;
+  const look = async (): Promise<void> => {
+    latest += 1;
+    const mine = latest;
+    try {
+      const found = await runningNow(house.records);
+      if (mine === latest && !stop.aborted) rings.value = found;
+    } catch (error) {
+      if (!(error instanceof ReadFailed)) throw error;
+      if (!stop.aborted) house.tell(error.problem);
+    }
+  };
+  const isRing = async (id: RecordId): Promise<boolean> => {
+    const record = await house.records.one(id as RecordId<"observation">).catch(() => undefined);
+    if (record !== undefined && record.body.type !== "ring") others.add(id);
+    return !others.has(id);
+  };
+  const hear = async (changed: Changed): Promise<void> => {
+    if (changed === "everything") return look();
+    const concerned = changed.filter(
+      (id) => kindOf(id) === "kit" || (kindOf(id) === "observation" && !others.has(id)),
+    );
+    for (const id of concerned) if (kindOf(id) === "kit" || (await isRing(id))) return look();
+  };
+  const unsubscribe = house.records.subscribe((changed) => void hear(changed));
+  stop.addEventListener("abort", unsubscribe, { once: true });
+  void look();
+  return rings;
+};
