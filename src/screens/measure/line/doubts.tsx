@@ -1,5 +1,6 @@
 /** Two phones gave two answers: which one? Nothing of it counts until one is chosen. */
 import type { TotalsEntry } from "../../../record/entry.ts";
+import type { EndEntry } from "../../../record/line/entries.ts";
 import type { LineReading } from "../../../record/line/reading.ts";
 import type { Catalogue } from "../../catalogue.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -11,7 +12,25 @@ import { coverWords } from "./say.ts";
 export const doubtsOf = (reading: LineReading): number =>
   [...reading.marks.values()].filter(({ answers }) => answers.length > 1).length +
   reading.thicknessInDoubt.size +
-  Math.min(1, reading.totalsInDoubt.length);
+  Math.min(1, reading.totalsInDoubt.length) +
+  Math.min(1, reading.endsInDoubt.length);
+
+/** Leads to the questions that wait for a choice. */
+export const DoubtsKey = ({
+  model,
+  reading,
+}: {
+  readonly model: LineModel;
+  readonly reading: LineReading;
+}) => {
+  const words = useHouse().words.value.line;
+  const count = doubtsOf(reading);
+  return count === 0 ? null : (
+    <button type="button" class="key straw doubts" data-opens="doubts" onClick={() => model.ask("doubts")}>
+      {words.doubts(count)}
+    </button>
+  );
+};
 
 const totalsWords = (words: Catalogue, fifthKey: string | null, totals: TotalsEntry): string => {
   const { line } = words;
@@ -29,6 +48,11 @@ const totalsWords = (words: Catalogue, fifthKey: string | null, totals: TotalsEn
     .join(" · ");
 };
 
+const endWords = ({ line }: Catalogue, { mark, rest }: EndEntry): string => {
+  if (rest === undefined) return line.did.end(mark);
+  return `${line.did.end(mark)}, ${rest === "flat" ? line.restFlat : line.restStanding}`;
+};
+
 /** Every question with its answers as keys. */
 export const Doubts = (props: { readonly model: LineModel; readonly fifthKey: string | null }) => {
   const { model } = props;
@@ -39,7 +63,9 @@ export const Doubts = (props: { readonly model: LineModel; readonly fifthKey: st
   return (
     <>
       <main class="rope-marks">
-        <h2 class="running-question">{words.value.line.doubtsTitle}</h2>
+        <h2 class="running-question" tabIndex={-1}>
+          {words.value.line.doubtsTitle}
+        </h2>
         {doubtsOf(reading) === 0 ? <p>{words.value.line.doubtsNone}</p> : null}
         {marks.map(([mark, { answers }]) => (
           <section key={mark}>
@@ -76,6 +102,18 @@ export const Doubts = (props: { readonly model: LineModel; readonly fifthKey: st
               {reading.totalsInDoubt.map((answer) => (
                 <Key key={answer.id} left onPress={() => void model.choose(answer)}>
                   {totalsWords(words.value, props.fifthKey, answer)}
+                </Key>
+              ))}
+            </div>
+          </section>
+        )}
+        {reading.endsInDoubt.length === 0 ? null : (
+          <section>
+            <h3>{words.value.line.twoEnds}</h3>
+            <div class="keys">
+              {reading.endsInDoubt.map((answer) => (
+                <Key key={answer.id} left onPress={() => void model.choose(answer)}>
+                  {endWords(words.value, answer)}
                 </Key>
               ))}
             </div>

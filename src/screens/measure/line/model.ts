@@ -7,6 +7,7 @@ import type { Cover, Entry, Stance, ThicknessEntry, TotalsEntry } from "../../..
 import type { RecordId } from "../../../record/ids.ts";
 import type { Rope } from "../../../record/kinds/kit.ts";
 import type { LineHeader } from "../../../record/kinds/observation.ts";
+import type { EndEntry } from "../../../record/line/entries.ts";
 import { lineFinished } from "../../../record/line/finished.ts";
 import { type LineReading, readLine } from "../../../record/line/reading.ts";
 import type { ReadNumber } from "../../../record/number.ts";
@@ -42,7 +43,11 @@ export interface LineModel {
   readonly stance: ReadonlySignal<Stance>;
   readonly last: ReadonlySignal<LastAnswer | null>;
   readonly finished: ReadonlySignal<boolean>;
+  /** Nothing is left to count mark by mark, finished or not: ends and totals in doubt wait for a choice. */
+  readonly over: ReadonlySignal<boolean>;
   readonly ask: (what: Asking, mark?: number) => void;
+  /** Closes the panel that is open. */
+  readonly leavePanel: () => void;
   readonly setStance: (stance: Stance) => void;
   /** A touch on an answer key. `touchedAtMs` is the event's time stamp, for the wet-glass rule. */
   readonly touch: (cover: Cover, touchedAtMs: number) => Promise<void>;
@@ -54,7 +59,7 @@ export interface LineModel {
   readonly thickness: (mark: number, read: ReadNumber, unit: "mm" | "in") => Promise<void>;
   readonly totals: (sums: Omit<Extract<Draft, { type: "totals" }>, "type" | "replaces">) => Promise<void>;
   /** Two phones gave two answers: this one counts from now on, the others stay on record. */
-  readonly choose: (answer: ThicknessEntry | TotalsEntry) => Promise<void>;
+  readonly choose: (answer: ThicknessEntry | TotalsEntry | EndEntry) => Promise<void>;
   readonly endHere: () => Promise<void>;
   readonly endAt: (mark: number) => Promise<void>;
   readonly undo: () => Promise<void>;
@@ -92,6 +97,13 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
     const now = reading.value;
     const line = frame.value;
     return now !== undefined && line !== undefined && lineFinished(now, line);
+  });
+
+  const over = computed(() => {
+    const now = reading.value;
+    if (now === undefined) return false;
+    const asksForTotals = frame.value?.way === "totals";
+    return asksForTotals || finished.value || now.endedAt !== null || now.endsInDoubt.length > 0;
   });
 
   // Entries are only ever added, so the longer list is the later one even when answers overtake each other.
@@ -155,6 +167,7 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
     stance,
     last,
     finished,
+    over,
     refresh,
     isWriting: () => writing > 0,
     ask: (what, mark) => {
@@ -162,6 +175,9 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
         asking.value = what;
         if (mark !== undefined) correcting.value = mark;
       });
+    },
+    leavePanel: () => {
+      asking.value = asking.value === "correct" ? "rope" : "marks";
     },
     setStance: (lies) => {
       stance.value = lies;
@@ -199,6 +215,10 @@ export const lineModel = (house: House, id: RecordId<"observation">): LineModel 
       if (answer.type === "totals") {
         const { flat, standing, bare, green, stone, own } = answer;
         return append({ type: "totals", flat, standing, bare, green, stone, own });
+      }
+      if (answer.type === "end") {
+        const { mark, rest } = answer;
+        return append({ type: "end", mark, ...(rest === undefined ? {} : { rest }) });
       }
       const { mark, value, unit, typed } = answer;
       const unusual = answer.unusual === undefined ? {} : { unusual: answer.unusual };

@@ -22,7 +22,9 @@ const Panel = (props: {
 }) => (
   <>
     <main class="running">
-      <h2 class="running-question">{props.question}</h2>
+      <h2 class="running-question" tabIndex={-1}>
+        {props.question}
+      </h2>
       <p role="status" class={props.wrong === null || props.wrong === undefined ? "" : "wrong"}>
         {props.wrong ?? props.hint ?? ""}
       </p>
@@ -82,7 +84,7 @@ export const SetMark = (props: { readonly model: LineModel; readonly marks: numb
       marks={props.marks}
       first={null}
       onKeep={(mark) => void props.model.setMark(mark)}
-      onLeave={() => props.model.ask("marks")}
+      onLeave={props.model.leavePanel}
     />
   );
 };
@@ -98,37 +100,10 @@ export const EndAt = (props: { readonly model: LineModel; readonly marks: number
       marks={props.marks}
       first={props.marks}
       onKeep={(mark) => void model.endAt(mark)}
-      onLeave={() => model.ask("marks")}
+      onLeave={model.leavePanel}
     >
       <StanceSwitch stance={model.stance.value} onStance={model.setStance} rest />
     </RopeNumber>
-  );
-};
-
-/** *Misses only*: the number on the rope, then what lies there. */
-export const MissKeys = (props: {
-  readonly model: LineModel;
-  readonly marks: number;
-  readonly fifthKey: string | null;
-}) => {
-  const words = useHouse().words.value.line;
-  const [typed, setTyped] = useState("");
-  const mark = Number(typed);
-  const named = /^\d+$/.test(typed) && mark >= 1 && mark <= props.marks;
-  return (
-    <>
-      <NumberPad label={words.missHint} typed={typed} onType={setTyped} />
-      <AnswerKeys
-        missesOnly
-        fifthKey={props.fifthKey}
-        off={!named}
-        flash={null}
-        onAnswer={(cover) => {
-          setTyped("");
-          void props.model.miss(mark, cover);
-        }}
-      />
-    </>
   );
 };
 
@@ -148,7 +123,9 @@ export const RopeMarks = (props: {
   return (
     <>
       <main class="rope-marks">
-        <h2 class="running-question">{words.value.line.correctTitle}</h2>
+        <h2 class="running-question" tabIndex={-1}>
+          {words.value.line.correctTitle}
+        </h2>
         <ol>
           {Array.from({ length: last }, (_, index) => {
             const mark = index + 1;
@@ -161,7 +138,7 @@ export const RopeMarks = (props: {
                   : coverWords(words.value, props.fifthKey, read);
             return (
               <li key={mark}>
-                <button type="button" onClick={() => props.model.ask("correct", mark)}>
+                <button type="button" data-mark={mark} onClick={() => props.model.ask("correct", mark)}>
                   <b>{mark}</b> {what}
                   {read?.corrected === true ? <small> {words.value.line.corrected}</small> : null}
                 </button>
@@ -171,7 +148,7 @@ export const RopeMarks = (props: {
         </ol>
       </main>
       <div class="count-keys">
-        <Key look="solid" onPress={() => props.model.ask("marks")}>
+        <Key look="solid" onPress={props.model.leavePanel}>
           {words.value.common.done}
         </Key>
       </div>
@@ -190,7 +167,7 @@ export const CorrectMark = (props: { readonly model: LineModel; readonly fifthKe
   return (
     <>
       <main class="running">
-        <h2 class="running-question">
+        <h2 class="running-question" tabIndex={-1}>
           {two ? words.value.line.twoAnswers(mark) : words.value.line.correctQuestion(mark)}
         </h2>
         <p>
@@ -198,7 +175,7 @@ export const CorrectMark = (props: { readonly model: LineModel; readonly fifthKe
             ? words.value.line.unread
             : read.answers.map((answer) => coverWords(words.value, props.fifthKey, answer)).join(" / ")}
         </p>
-        <Key onPress={() => model.ask("rope")}>{words.value.common.close}</Key>
+        <Key onPress={model.leavePanel}>{words.value.common.close}</Key>
       </main>
       <div class="count-keys">
         <StanceSwitch stance={stance} onStance={setStance} />
@@ -234,7 +211,7 @@ export const Thickness = (props: { readonly model: LineModel }) => {
       wrong={wrong}
       keys={
         <>
-          <Key onPress={() => model.ask("marks")}>{words.value.common.skip}</Key>
+          <Key onPress={model.leavePanel}>{words.value.common.skip}</Key>
           <Key look="solid" onPress={keep}>
             {odd === null ? words.value.common.done : words.value.unusual.yes}
           </Key>

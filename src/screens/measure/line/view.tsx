@@ -5,24 +5,25 @@ import { keepScreenOn } from "../../../device/screen-on.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import { type House, useHouse } from "../../parts/house.ts";
 import { BackDrawing } from "../../parts/icons.tsx";
-import { LinkKey } from "../../parts/keys.tsx";
-import { groundCoverOf } from "../../parts/line-counts.ts";
 import { useLive } from "../../parts/live.ts";
-import { writePercent } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
-import { RopeDrawing } from "../../parts/rope-drawing.tsx";
 import { href } from "../../parts/route.ts";
 import type { LineAnswer } from "../../parts/settings.ts";
-import { TONGUE } from "../../parts/words.common.ts";
 import { answerCue, cue } from "./cues.ts";
-import { Doubts, doubtsOf } from "./doubts.tsx";
+import { Doubts } from "./doubts.tsx";
 import { changesBeside, type LineHeading, lineHeading } from "./heading.ts";
 import { AnswerKeys, StanceSwitch } from "./keys.tsx";
+import { MissKeys } from "./miss-keys.tsx";
 import { type LineModel, lineModel, type StoredLine } from "./model.ts";
-import { CorrectMark, EndAt, MissKeys, RopeMarks, SetMark, Thickness } from "./panels.tsx";
+import { OverKeys } from "./over.tsx";
+import { usePanelFocus } from "./panel-focus.ts";
+import { usePanelSteps } from "./panel-steps.ts";
+import { CorrectMark, EndAt, RopeMarks, SetMark, Thickness } from "./panels.tsx";
+import { Running } from "./running.tsx";
 import { sayEntry } from "./say.ts";
+import { Tools } from "./tools.tsx";
 import "./line.css";
-import { StripSoFar } from "./strip-so-far.tsx";
+import "./line-small.css";
 import { Totals } from "./totals.tsx";
 
 /** The counting screen of one line, by its address. */
@@ -38,6 +39,8 @@ export const LineScreen = (props: { readonly line: RecordId<"observation"> }) =>
     });
   }, [house, model, props.line]);
   useClicker(house, model);
+  usePanelSteps(model);
+  usePanelFocus(model);
   useScreenOn();
   const stored = model.stored.value;
   const words = house.words.value;
@@ -75,7 +78,7 @@ const useClicker = (house: House, model: LineModel) => {
       () => (counting() ? house.settings.value.clicker : []),
       (answer, atMs) => {
         if (answer === "undo") void model.undo();
-        else if (!model.finished.value) void model.touch(answer, atMs);
+        else if (!model.over.value) void model.touch(answer, atMs);
       },
       stop.signal,
     );
@@ -125,8 +128,7 @@ const Counting = (props: {
     }
   };
   const open = panel();
-  // Totals in doubt are not finished, and there is nothing to count either.
-  const over = model.finished.value || way === "totals";
+  const over = model.over.value;
   return (
     <div class="count">
       <header class="head">
@@ -138,6 +140,11 @@ const Counting = (props: {
               : href({ at: "visit", visit: stored.header.visit })
           }
           aria-label={words.common.back}
+          onClick={(event) => {
+            if (asking.value === "marks") return;
+            event.preventDefault();
+            model.leavePanel();
+          }}
         >
           <BackDrawing />
         </a>
@@ -153,38 +160,10 @@ const Counting = (props: {
         ) : (
           <>
             <Running house={house} model={model} stored={stored} line={props.line} />
-            <div class="tools">
-              <button type="button" onClick={() => void model.undo()} disabled={reading.undoable === null}>
-                {words.common.undo}
-              </button>
-              <button type="button" onClick={() => void model.redo()} disabled={reading.redoable === null}>
-                {words.common.redo}
-              </button>
-              <button
-                type="button"
-                disabled={way !== "mark-by-mark" || reading.endedAt !== null}
-                onClick={() => model.ask("set-mark")}
-              >
-                {words.line.setMark}
-              </button>
-              <button
-                type="button"
-                disabled={model.finished.value}
-                onClick={() => (way === "misses-only" ? model.ask("end-at") : void model.endHere())}
-              >
-                {words.line.endHere}
-              </button>
-            </div>
+            <Tools model={model} reading={reading} way={way} />
             <div class={`count-keys ${over ? "over" : ""}`}>
               {over ? (
-                <>
-                  <LinkKey to={href({ at: "line-sheet", line: props.line })} look="straw">
-                    {words.line.sheet}
-                  </LinkKey>
-                  <LinkKey to={href({ at: "line-new", visit: stored.header.visit })}>
-                    {words.sheet.another}
-                  </LinkKey>
-                </>
+                <OverKeys model={model} stored={stored} reading={reading} line={props.line} />
               ) : way === "misses-only" ? (
                 <MissKeys model={model} marks={stored.rope.marks} fifthKey={fifthKey} />
               ) : (
@@ -201,77 +180,5 @@ const Counting = (props: {
           </>
         ))}
     </div>
-  );
-};
-
-/** The question, the figure and the rope. Their heights are fixed, so no key below them ever moves. */
-const Running = (props: {
-  readonly house: House;
-  readonly model: LineModel;
-  readonly stored: StoredLine;
-  readonly line: RecordId<"observation">;
-}) => {
-  const { house, model, stored } = props;
-  const words = house.words.value.line;
-  const reading = model.reading.value;
-  if (reading === undefined) return null;
-  const cover = groundCoverOf(reading.tally, house.settings.value.stonesCount);
-  const ropeMarks = stored.rope.marks;
-  const question = (): string => {
-    if (reading.endedAt !== null) return words.ended(reading.endedAt);
-    if (stored.header.way === "totals") return words.totalsQuestion;
-    if (model.finished.value) return words.full(ropeMarks);
-    return stored.header.way === "misses-only" ? words.missQuestion : words.question(reading.next);
-  };
-  const last = model.last.value;
-  // While misses are called the cover is not known: what was not called may still turn out not to be read.
-  const calling = stored.header.way === "misses-only" && reading.endedAt === null;
-  return (
-    <main class={`running ${calling ? "calling" : ""}`}>
-      <h2 class="running-question">{question()}</h2>
-      <div class="figure" hidden={calling}>
-        <p class="big">
-          {cover.share === null ? "–" : writePercent(cover.share, TONGUE)}
-          <small> %</small>
-        </p>
-        <p>
-          {words.soFar}
-          <br />
-          <b>
-            {words.read(cover.read, ropeMarks)}
-            {reading.tally.notRead > 0 ? `, ${words.notRead(reading.tally.notRead)}` : ""}
-          </b>
-        </p>
-      </div>
-      <button
-        type="button"
-        class="rope-key"
-        onClick={() => model.ask("rope")}
-        disabled={stored.header.way === "totals"}
-      >
-        <RopeDrawing
-          marks={ropeMarks}
-          next={model.finished.value ? 0 : reading.next}
-          at={(mark) => {
-            const read = reading.marks.get(mark);
-            return read === undefined
-              ? undefined
-              : { cover: read.cover, stance: read.stance, twoAnswers: read.answers.length > 1 };
-          }}
-        />
-        <span class="rope-words">{words.correct}</span>
-      </button>
-      {calling ? <p>{words.missed(reading.marks.size)}</p> : null}
-      {doubtsOf(reading) > 0 ? (
-        <button type="button" class="key doubts" onClick={() => model.ask("doubts")}>
-          {words.doubts(doubtsOf(reading))}
-        </button>
-      ) : (
-        <p class="last">{last === null ? "" : sayEntry(house.words.value, stored.header.fifthKey, last)}</p>
-      )}
-      {calling ? null : (
-        <StripSoFar header={stored.header} line={props.line} finished={model.finished.value} />
-      )}
-    </main>
   );
 };

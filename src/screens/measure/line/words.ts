@@ -6,6 +6,8 @@ import type { TradeWords } from "../../parts/trade.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 
 const number = (value: number): string => writeNumber(value, TONGUE);
+const marksOf = (count: number): string =>
+  `${number(count)} ${plural(count, TONGUE, { one: "mark", other: "marks" })}`;
 
 /** Words of the line: setting it out, counting it, its sheet. */
 export const lineWords = (trade: TradeWords) => ({
@@ -17,8 +19,12 @@ export const lineWords = (trade: TradeWords) => ({
     totalsQuestion: "How many marks of each?",
     ended: (mark: number) => `The line ended at mark ${number(mark)}.`,
     full: (marks: number) => (marks === 1 ? "The one mark is read." : `All ${number(marks)} marks are read.`),
+    nothingRead: "Nothing was read on this line.",
+    endsDiffer: "Two people ended this line differently.",
+    endAtLast: (mark: number) => `End it at mark ${number(mark)}, the last one read`,
+    afterAll: "Residue after all",
     soFar: "ground cover so far",
-    read: (read: number, marks: number) => `${number(read)} of ${number(marks)} marks`,
+    read: (read: number, marks: number) => `${number(read)} of ${marksOf(marks)}`,
     missed: (count: number) =>
       count === 0
         ? "no misses called"
@@ -48,6 +54,7 @@ export const lineWords = (trade: TradeWords) => ({
     twoAnswers: (mark: number) => `Two answers for mark ${number(mark)}: which one?`,
     twoThicknesses: (mark: number) => `Two answers for the mulch at mark ${number(mark)}: which one?`,
     twoTotals: "Two answers for the totals: which one?",
+    twoEnds: "Two answers for where the line ends: which one?",
     doubts: (count: number) =>
       `${number(count)} ${plural(count, TONGUE, { one: "question has", other: "questions have" })} two answers: choose`,
     doubtsTitle: "Two people, two answers",
@@ -77,12 +84,13 @@ export const lineWords = (trade: TradeWords) => ({
           : `About ${number(low)} to ${number(high)} more lines for give or take ${points} points.`,
     sheet: "See this line",
     goOn: "Go on counting",
-    onTheRope: (marks: number) => `That number is not on the rope: it has marks 1 to ${number(marks)}.`,
+    onTheRope: (marks: number) =>
+      `That number is not on the rope: ${plural(marks, TONGUE, { one: "it has one mark", other: `it has marks 1 to ${number(marks)}` })}.`,
     notACount: "That is not a count. Write whole marks, or leave it empty for none.",
     keepTotals: "Keep these totals",
-    totalsSum: (sum: number, marks: number) => `${number(sum)} of ${number(marks)} marks`,
+    totalsSum: (sum: number, marks: number) => `${number(sum)} of ${marksOf(marks)}`,
     totalsTooMany: (sum: number, marks: number) =>
-      `That makes ${number(sum)}, but the rope has ${number(marks)} marks.`,
+      `That makes ${number(sum)}, but the rope has ${marksOf(marks)}.`,
     kinds: {
       flat: "Residue, flat",
       standing: "Residue, standing",
@@ -95,11 +103,9 @@ export const lineWords = (trade: TradeWords) => ({
     title: "New line",
     strip: "Which strip?",
     addStrip: "Add a strip",
-    stripName: "Name of the strip",
-    stripDone: "What was done there?",
     rope: "Which rope or tape?",
     ropeMarks: (marks: number, spacing: string) =>
-      marks === 1 ? "1 mark" : `${number(marks)} marks, ${spacing} apart`,
+      marks === 1 ? marksOf(marks) : `${marksOf(marks)}, ${spacing} apart`,
     addRope: "Add a rope",
     way: "How will you count?",
     ways: {

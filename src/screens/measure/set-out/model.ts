@@ -4,13 +4,13 @@ import { readClock } from "../../../device/clock.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import type { Rope } from "../../../record/kinds/kit.ts";
 import type { LineHeader } from "../../../record/kinds/observation.ts";
-import type { Treatment } from "../../../record/kinds/strip.ts";
 import type { Stood } from "../../../record/shapes.ts";
 import type { Caution } from "../../../science/estimate.ts";
 import { checkLayout } from "../../../science/ground-cover/in-step.ts";
 import type { House } from "../../parts/house.ts";
 import type { Listed } from "../../parts/reader.ts";
 import { sameField } from "../../parts/same-field.ts";
+import type { StripSaid } from "../../parts/strip-form.tsx";
 
 /** What the person chooses for a line. */
 export type Choices = Pick<
@@ -84,9 +84,9 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
 export const addStrip = async (
   house: House,
   field: RecordId<"field">,
-  strip: { readonly name: string; readonly done: readonly Treatment[]; readonly wholeField: boolean },
+  said: StripSaid,
 ): Promise<RecordId<"strip"> | null> => {
-  const command = house.pen.write("strip", { field, ...strip, done: [...strip.done], rep: null });
+  const command = house.pen.write("strip", { field, ...said });
   const written = await house.write(command);
   if (written.ok) return command.id;
   house.tell(written.problem);

@@ -1,10 +1,11 @@
 /** Set out a line: strip, rope, way of counting, how it lies; the position comes while one chooses. */
+
 import { useEffect, useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { WAYS, type Way } from "../../../record/kinds/observation.ts";
-import { TREATMENTS, type Treatment } from "../../../record/kinds/strip.ts";
 import { PLACES } from "../../../record/shapes.ts";
 import { sentenceFor } from "../../catalogue.ts";
+import { SENTENCES } from "../../findings/sentences.ts";
 import { RopeForm } from "../../kit/rope-form.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { Choice, Key, Tick, WriteLine } from "../../parts/keys.tsx";
@@ -15,6 +16,8 @@ import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { StripForm } from "../../parts/strip-form.tsx";
+import { useWordsOf } from "../../parts/words-of.ts";
 import { addStrip, beginLine, type Choices, layoutCautions, readSetOut, type SetOut } from "./model.ts";
 import { RowsAndPass } from "./rows-and-pass.tsx";
 
@@ -39,6 +42,7 @@ const angleOf = (angleDeg: number | null): (typeof ANGLES)[number] =>
 const Form = ({ setOut }: { readonly setOut: SetOut }) => {
   const house = useHouse();
   const words = house.words.value;
+  const sentences = useWordsOf(SENTENCES);
   const standing = useStanding();
   const [choices, setChoices] = useState<Choices>(setOut.first);
   const [adding, setAdding] = useState<"strip" | "rope" | null>(null);
@@ -86,12 +90,14 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
       )}
       {adding === "strip" ? (
         <StripForm
-          field={setOut.field.id}
-          onDone={(id) => {
-            if (id !== null) choose({ strip: id });
+          onKeep={async (said) => {
+            const id = await addStrip(house, setOut.field.id, said);
+            if (id === null) return;
+            choose({ strip: id });
             // The rope's form may have been opened while the strip was written down.
             setAdding((open) => (open === "strip" ? null : open));
           }}
+          onClose={() => setAdding(null)}
         />
       ) : (
         <div class="keys two beside">
@@ -104,6 +110,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
                     name: "",
                     done: [],
                     wholeField: true,
+                    rep: null,
                   });
                   if (id !== null) choose({ strip: id });
                 })
@@ -178,7 +185,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
       />
       {layoutCautions(rope?.type === "rope" ? rope : undefined, choices).map((caution) => (
         <p key={caution.code} class="wrong" role="status">
-          {sentenceFor(words, caution)}
+          {sentenceFor(words, caution, sentences)}
         </p>
       ))}
       <h2>{words.setOut.more}</h2>
@@ -195,43 +202,5 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
       />
       <RowsAndPass choices={choices} onChange={choose} />
     </Page>
-  );
-};
-
-/** A strip by its name and what was done there; both may stay open. */
-const StripForm = (props: {
-  readonly field: RecordId<"field">;
-  readonly onDone: (strip: RecordId<"strip"> | null) => void;
-}) => {
-  const house = useHouse();
-  const words = house.words.value;
-  const [name, setName] = useState("");
-  const [done, setDone] = useState<readonly Treatment[]>([]);
-  const [busy, once] = useOnce();
-  const keep = async () =>
-    props.onDone(await addStrip(house, props.field, { name: name.trim(), done, wholeField: false }));
-  return (
-    <section class="ruled">
-      <WriteLine label={words.setOut.stripName} value={name} onWrite={setName} />
-      <fieldset>
-        <legend class="question">{words.setOut.stripDone}</legend>
-        <div class="ticks">
-          {TREATMENTS.map((one) => (
-            <Tick
-              key={one}
-              label={words.treatment[one]}
-              on={done.includes(one)}
-              onChange={(on) => setDone(on ? [...done, one] : done.filter((other) => other !== one))}
-            />
-          ))}
-        </div>
-      </fieldset>
-      <div class="keys two beside">
-        <Key onPress={() => props.onDone(null)}>{words.common.close}</Key>
-        <Key look="solid" off={busy || (name.trim() === "" && done.length === 0)} onPress={() => once(keep)}>
-          {words.common.done}
-        </Key>
-      </div>
-    </section>
   );
 };

@@ -12,6 +12,7 @@ import { href } from "../../parts/route.ts";
 import { NOT_ASKED, StandingWords, useStanding } from "../../parts/standing.tsx";
 import { stripCover } from "../../parts/strip-cover.ts";
 import { TONGUE } from "../../parts/words.common.ts";
+import { DeleteLine } from "../line/delete-line.tsx";
 import { lineHeading } from "../line/heading.ts";
 import { type LineSheet, readSheet } from "./model.ts";
 
@@ -76,27 +77,31 @@ const Kinds = ({ sheet }: { readonly sheet: LineSheet }) => {
   return (
     <section>
       <h2>{words.value.sheet.cover}</h2>
-      <div class="figure">
-        <p class="big">
-          {cover.ok ? writePercent(cover.value.value, TONGUE) : "–"}
-          <small> %</small>
-        </p>
-        <p>
-          {cover.ok && cover.value.range.ok
-            ? words.value.sheet.wilson(
-                writePercent(cover.value.range.value.lower, TONGUE),
-                writePercent(cover.value.range.value.upper, TONGUE),
-              )
-            : ""}
-          <br />
-          <b>
-            {words.value.line.read(cover.ok ? cover.value.n : 0, line.frame.ropeMarks)}
-            {line.counts.notRead > 0 ? `, ${words.value.line.notRead(line.counts.notRead)}` : ""}
-          </b>
-        </p>
-      </div>
+      {cover.ok ? (
+        <div class="figure">
+          <p class="big">
+            {writePercent(cover.value.value, TONGUE)}
+            <small> %</small>
+          </p>
+          <p>
+            {cover.value.range.ok
+              ? words.value.sheet.wilson(
+                  writePercent(cover.value.range.value.lower, TONGUE),
+                  writePercent(cover.value.range.value.upper, TONGUE),
+                )
+              : ""}
+            <br />
+            <b>
+              {words.value.line.read(cover.value.n, line.frame.ropeMarks)}
+              {line.counts.notRead > 0 ? `, ${words.value.line.notRead(line.counts.notRead)}` : ""}
+            </b>
+          </p>
+        </div>
+      ) : (
+        <p class="question">{words.value.line.nothingRead}</p>
+      )}
       <p class="aside">{line.finished ? words.value.sheet.wilsonHint : words.value.sheet.notFinished}</p>
-      <table class="figures">
+      <table class="figures" hidden={sheet.kinds.length === 0}>
         <thead>
           <tr>
             <th>{words.value.sheet.kinds}</th>
@@ -204,34 +209,6 @@ const TakePosition = (props: {
         <Key onPress={props.onDone}>{words.common.close}</Key>
         <Key look="solid" off={standing.stood.position === null} onPress={() => void keep()}>
           {words.setOut.stopHere}
-        </Key>
-      </div>
-    </>
-  );
-};
-
-const DeleteLine = (props: { readonly line: RecordId<"observation">; readonly back: () => void }) => {
-  const house = useHouse();
-  const words = house.words.value;
-  const [asking, setAsking] = useState(false);
-  const remove = async () => {
-    const written = await house.write(house.pen.remove(props.line));
-    if (written.ok) props.back();
-    else house.tell(written.problem);
-  };
-  if (!asking)
-    return (
-      <Key look="danger" onPress={() => setAsking(true)}>
-        {words.sheet.delete}
-      </Key>
-    );
-  return (
-    <>
-      <p role="alert">{words.sheet.deleteAsk}</p>
-      <div class="keys two">
-        <Key onPress={() => setAsking(false)}>{words.common.close}</Key>
-        <Key look="danger" onPress={() => void remove()}>
-          {words.common.delete}
         </Key>
       </div>
     </>
