@@ -1,0 +1,237 @@
+/** Dig a hole: worm method or own sizes, strip, place, a position taken standing still, and a guess first. */
+import { useEffect, useState } from "preact/hooks";
+import type { RecordId } from "../../../record/ids.ts";
+import { LAND_USES, type LandUse } from "../../../record/kinds/observation.ts";
+import { readNumber } from "../../../record/number.ts";
+import { PLACES } from "../../../record/shapes.ts";
+import type { Hemisphere } from "../../../science/earthworms/protocol.ts";
+import { type WormMethod, wormMethod, wormMethodsFor } from "../../../science/earthworms/worm-methods.ts";
+import { Cautions, type ShownCautions, useCautions } from "../../parts/field-cautions.tsx";
+import { useHouse } from "../../parts/house.ts";
+import { Choice, Key, WriteLine } from "../../parts/keys.tsx";
+import { useLive } from "../../parts/live.ts";
+import { fieldName } from "../../parts/names.ts";
+import { writeNumber } from "../../parts/numbers.ts";
+import { useOnce } from "../../parts/once.ts";
+import { Page } from "../../parts/page.tsx";
+import { href } from "../../parts/route.ts";
+import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { TONGUE } from "../../parts/words.common.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
+import {
+  beginHole,
+  type Choices,
+  type Dig,
+  dimensionsOf,
+  hemisphereOf,
+  readDig,
+  seasonBeside,
+} from "./new-model.ts";
+import { OwnSizes } from "./own-sizes.tsx";
+import { sizeWords } from "./sizes.ts";
+import { StripChoice } from "./strip-choice.tsx";
+import { HOLE_WORDS } from "./words.ts";
+import "./hole.css";
+
+/** The screen before a hole. */
+export const NewHoleScreen = (props: { readonly visit: RecordId<"visit"> }) => {
+  const house = useHouse();
+  const dig = useLive(() => readDig(house, props.visit), [props.visit]);
+  if (dig === undefined) return <div class="frame" aria-busy="true" />;
+  if (dig === null)
+    return (
+      <Page title={house.words.value.visit.gone} back={href({ at: "measure" })} area="measure">
+        {null}
+      </Page>
+    );
+  return <WithCautions dig={dig} />;
+};
+
+/** The form is drawn once everything above it is known: nothing pushes the keys down afterwards. */
+const WithCautions = ({ dig }: { readonly dig: Dig }) => {
+  const house = useHouse();
+  const cautions = useCautions({
+    visit: dig.visit.id,
+    field: dig.visit.body.field,
+    test: "hole",
+    person: house.settings.value.person,
+  });
+  return cautions === undefined ? (
+    <div class="frame" aria-busy="true" />
+  ) : (
+    <Form dig={dig} cautions={cautions} />
+  );
+};
+
+/** Most worms per hole that anybody may guess. */
+const MOST_GUESSED = 10_000;
+
+const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) => {
+  const { dig, cautions } = props;
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const words = useWordsOf(HOLE_WORDS);
+  const standing = useStanding();
+  const [choices, setChoices] = useState<Choices>(dig.first);
+  const [guess, setGuess] = useState("");
+  const [busy, once] = useOnce();
+  const choose = (patch: Partial<Choices>) => setChoices((before) => ({ ...before, ...patch }));
+  // A strip that was added just now comes with the next reading of the list.
+  useEffect(() => {
+    setChoices((before) => ({ ...before, strip: before.strip ?? dig.first.strip }));
+  }, [dig]);
+  const { strip } = choices;
+  const dimensions = dimensionsOf(choices);
+  const hemisphere = hemisphereOf(standing.stood.position) ?? dig.hemisphere;
+  const asksGuess = strip !== null && !dig.guesses.has(strip) && !dig.dug.has(strip);
+  const guessed = readGuess(guess);
+  const guessWrong = guess.trim() !== "" && guessed === null;
+  const ready = strip !== null && dimensions !== null && !(asksGuess && guessWrong);
+  const asBefore = dig.last !== null && sameChoices(choices, dig.first);
+  const start = async () => {
+    if (strip === null || dimensions === null) return;
+    const hole = await beginHole(house, dig, {
+      choices,
+      strip,
+      dimensions,
+      at: standing.stood,
+      guess: asksGuess ? guessed : null,
+    });
+    if (hole !== null) house.goInstead({ at: "hole", hole });
+  };
+  return (
+    <Page
+      title={words.dig.title}
+      under={fieldName(catalogue, dig.field)}
+      end={words.title(dig.number)}
+      back={href({ at: "visit", visit: dig.visit.id })}
+      foot={
+        <>
+          {ready ? null : <p>{strip === null ? words.dig.needs : words.dig.needsSize}</p>}
+          <Key look="solid" off={!ready || busy} onPress={() => once(start)}>
+            {asBefore && dig.last !== null
+              ? words.dig.startAs(dig.number, dig.last.header.number)
+              : words.dig.startNumber(dig.number)}
+          </Key>
+        </>
+      }
+    >
+      <Cautions now={cautions} />
+      <MethodChoice dig={dig} choices={choices} hemisphere={hemisphere} onChoose={choose} />
+      <StandingWords standing={standing} question={words.dig.stand} />
+      <StripChoice
+        field={dig.field.id}
+        strips={dig.strips}
+        chosen={strip}
+        onChoose={(id) => choose({ strip: id })}
+      />
+      <div class="guess">
+        {asksGuess ? (
+          <WriteLine
+            numeric
+            label={words.dig.guess}
+            hint={words.dig.guessHint}
+            value={guess}
+            wrong={guessWrong ? words.dig.notAGuess : null}
+            onWrite={setGuess}
+          />
+        ) : (
+          <p>
+            {strip === null || !dig.guesses.has(strip)
+              ? ""
+              : words.dig.guessed(writeNumber(dig.guesses.get(strip) ?? 0, TONGUE, 1))}
+          </p>
+        )}
+      </div>
+      <Choice
+        question={words.dig.placeQuestion}
+        options={[
+          ...PLACES.map((place) => ({ value: place, label: catalogue.place[place] })),
+          { value: "unsaid" as const, label: catalogue.setOut.unplaced },
+        ]}
+        chosen={choices.place ?? "unsaid"}
+        onChoose={(place) => choose({ place: place === "unsaid" ? null : place })}
+      />
+    </Page>
+  );
+};
+
+const sameChoices = (a: Choices, b: Choices): boolean =>
+  a.method === b.method &&
+  a.strip === b.strip &&
+  a.place === b.place &&
+  a.landUse === b.landUse &&
+  JSON.stringify(a.own) === JSON.stringify(b.own);
+
+/** A guess of worms per hole; null for an empty line and for what is no number of worms. */
+const readGuess = (typed: string): number | null => {
+  const read = readNumber(typed, { min: -1, max: MOST_GUESSED });
+  return read.ok && read.value.value >= 0 && read.value.value <= MOST_GUESSED ? read.value.value : null;
+};
+
+const OWN = "own";
+
+/** The worm method first: it sets size, depth, minutes and season, per land use. */
+const MethodChoice = (props: {
+  readonly dig: Dig;
+  readonly choices: Choices;
+  readonly hemisphere: Hemisphere | null;
+  readonly onChoose: (patch: Partial<Choices>) => void;
+}) => {
+  const { choices, dig, onChoose } = props;
+  const house = useHouse();
+  const words = useWordsOf(HOLE_WORDS);
+  const { habits } = house.settings.value;
+  const methods = wormMethodsFor(choices.landUse);
+  const chosen = choices.method === null ? undefined : wormMethod(choices.method);
+  const hint = ({ name, minutes, mustard, holes, mark }: WormMethod): string =>
+    [
+      ...(minutes === null ? [] : [words.dig.minutes(writeNumber(minutes, TONGUE, 1))]),
+      ...(mustard === null ? [] : [words.dig.mustard]),
+      ...(holes === null ? [] : [words.dig.perField(holes)]),
+      name,
+      ...(mark === "not-checked" ? [words.dig.memory] : []),
+    ].join(" · ");
+  const season =
+    chosen === undefined ? null : seasonBeside(chosen.season, dig.visit.body.day, props.hemisphere);
+  const months = season === null ? "" : words.months(season.months);
+  return (
+    <>
+      <Choice<LandUse>
+        question={words.dig.landUse}
+        options={LAND_USES.map((landUse) => ({ value: landUse, label: words.dig.landUses[landUse] }))}
+        chosen={choices.landUse}
+        onChoose={(landUse) => {
+          const fits = wormMethodsFor(landUse);
+          const stays = choices.method === null || fits.some(({ id }) => id === choices.method);
+          onChoose({ landUse, method: stays ? choices.method : (fits[0]?.id ?? null) });
+        }}
+      />
+      <Choice
+        column
+        question={words.dig.method}
+        options={[
+          ...methods.map((method) => ({
+            value: method.id,
+            label: sizeWords(words, method, habits),
+            hint: hint(method),
+          })),
+          { value: OWN, label: words.dig.own, hint: words.dig.ownHint },
+        ]}
+        chosen={choices.method ?? OWN}
+        onChoose={(method) => onChoose({ method: method === OWN ? null : method })}
+      />
+      {season === null ? null : (
+        <p class={season.known ? "hole-caution" : "season"} role="status">
+          {season.known ? words.dig.offSeason(months) : words.dig.season(months)}
+        </p>
+      )}
+      {chosen !== undefined && chosen.mustard !== null ? (
+        <p class="hole-caution">{words.mustardEyes}</p>
+      ) : null}
+      {choices.method === null ? (
+        <OwnSizes templates={dig.templates} first={choices.own} onChange={(own) => onChoose({ own })} />
+      ) : null}
+    </>
+  );
+};

@@ -1,0 +1,106 @@
+/** The hole itself on its sheet: size, method, effort, place, conditions, position. */
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../../record/ids.ts";
+import { wormMethod } from "../../../science/earthworms/worm-methods.ts";
+import { CorrectedSince } from "../../kit/corrected-since.tsx";
+import { kitOf } from "../../kit/kit-list.ts";
+import { useHouse } from "../../parts/house.ts";
+import { Key } from "../../parts/keys.tsx";
+import { lengthWords } from "../../parts/lengths.ts";
+import { writeClock, writeNumber } from "../../parts/numbers.ts";
+import { NOT_ASKED, StandingWords, useStanding } from "../../parts/standing.tsx";
+import { TONGUE } from "../../parts/words.common.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
+import type { HoleSheet } from "./sheet-model.ts";
+import { readDegrees, sidesWords } from "./sizes.ts";
+import { HOLE_WORDS } from "./words.ts";
+import "./hole.css";
+
+export const TheHole = ({ sheet }: { readonly sheet: HoleSheet }) => {
+  const house = useHouse();
+  const words = useWordsOf(HOLE_WORDS);
+  const { common, place, noPosition, setOut } = house.words.value;
+  const { habits } = house.settings.value;
+  const [taking, setTaking] = useState(false);
+  const { count, hole } = sheet;
+  const { header, reading } = hole;
+  const method = header.method === null ? undefined : wormMethod(header.method);
+  const { position, why } = header.at;
+  const rows: readonly (readonly [string, string])[] = [
+    [words.sheets.size, sidesWords(words, count.sidesM, habits)],
+    [words.sheets.depth, lengthWords("ringSize", header.depthM, habits)],
+    [words.sheets.method, method?.name ?? words.sheets.own],
+    [
+      words.sheets.effort,
+      count.personMinutes === null
+        ? words.sheets.noEffort
+        : words.sheets.minutesOf(
+            writeNumber(count.personMinutes, TONGUE, 1),
+            header.minutes === null ? null : writeNumber(header.minutes, TONGUE, 1),
+          ),
+    ],
+    [words.sheets.place, header.place === null ? setOut.unplaced : place[header.place]],
+    ...(reading.soilTemperature === null
+      ? []
+      : [[words.sheets.temperature, readDegrees(reading.soilTemperature.entry)] as const]),
+    ...(reading.wetness === null
+      ? []
+      : [[words.sheets.wetness, words.conditions.wetness[reading.wetness.value]] as const]),
+    [words.sheets.begun, writeClock(header.startedAtMs, common.tongue)],
+    [
+      words.sheets.position,
+      position === null
+        ? noPosition[why ?? NOT_ASKED.why ?? "not-asked"]
+        : setOut.positionAt(
+            position.accuracyM === null ? "?" : lengthWords("distance", position.accuracyM, habits),
+            position.fixes,
+          ),
+    ],
+  ];
+  return (
+    <section class="ruled">
+      <h2>{words.sheets.hole}</h2>
+      <table class="figures">
+        <tbody>
+          {rows.map(([label, value]) => (
+            <tr key={label}>
+              <th scope="row">{label}</th>
+              <td>{value}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="aside">{words.sheets.depthHint}</p>
+      <CorrectedSince kit={kitOf(header)} sinceMs={header.startedAtMs} />
+      {taking ? (
+        <TakePosition hole={hole.id} onDone={() => setTaking(false)} />
+      ) : (
+        <Key onPress={() => setTaking(true)}>{setOut.takePosition}</Key>
+      )}
+    </section>
+  );
+};
+
+/** The position taken again, standing at the hole. */
+const TakePosition = (props: { readonly hole: RecordId<"observation">; readonly onDone: () => void }) => {
+  const house = useHouse();
+  const words = useWordsOf(HOLE_WORDS);
+  const { common, setOut } = house.words.value;
+  const standing = useStanding();
+  const keep = async () => {
+    const written = await house.write(house.pen.change(props.hole, { at: standing.stood }));
+    if (written.ok) props.onDone();
+    else house.tell(written.problem);
+  };
+  return (
+    <>
+      <StandingWords standing={standing} question={words.dig.stand} />
+      <div class="keys two">
+        <Key onPress={props.onDone}>{common.close}</Key>
+        <Key look="solid" off={standing.stood.position === null} onPress={() => void keep()}>
+          {setOut.stopHere}
+        </Key>
+      </div>
+    </>
+  );
+};

@@ -1,0 +1,140 @@
+/** Water of the day: what was poured, what is left, and which rings to finish first when it runs short. */
+import type { ReadonlySignal } from "@preact/signals";
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../../record/ids.ts";
+import type { RingNow } from "../../../record/ring/clock.ts";
+import { fromShown, inUnit, toSi } from "../../../record/units.ts";
+import { useHouse } from "../../parts/house.ts";
+import { Key } from "../../parts/keys.tsx";
+import { type NumberDraft, NumberLine, numberState } from "../../parts/number-line.tsx";
+import { useWordsOf } from "../../parts/words-of.ts";
+import type { DayRing } from "./day.ts";
+import { waterText, weightText } from "./figures.ts";
+import {
+  finishing,
+  litresLeft,
+  pouredLitres,
+  sayWaterReady,
+  type WaterReady,
+  waterReady,
+} from "./water-ready.ts";
+import { RING_WORDS } from "./words.ts";
+
+/** More than a large tank (own choice, no source). */
+const MOST_LITRES = 2000;
+/** No one carries more in one go (own choice, no source). */
+const HEAVY_LITRES = 10;
+
+export const BoardWater = (props: {
+  readonly visit: RecordId<"visit">;
+  readonly rings: readonly DayRing[];
+  readonly now: ReadonlySignal<RingNow>;
+}) => {
+  const house = useHouse();
+  const words = useWordsOf(RING_WORDS).water;
+  const { habits } = house.settings.value;
+  const [ready, setReady] = useState<WaterReady | null>(() => waterReady(props.visit));
+  const [asking, setAsking] = useState(false);
+  const used = pouredLitres(props.rings);
+  const left = ready === null ? null : litresLeft(ready, used);
+  if (asking)
+    return (
+      <WaterForm
+        litres={left}
+        onKeep={(litres) => {
+          const said = { litres, usedThen: used };
+          sayWaterReady(props.visit, said);
+          setReady(said);
+          setAsking(false);
+        }}
+        onClose={() => setAsking(false)}
+      />
+    );
+  return (
+    <>
+      <button type="button" class="board-water" onClick={() => setAsking(true)}>
+        <span>{words.usedLine(waterText(used, habits))}</span>
+        <span>{left === null ? words.ask : words.line(waterText(left, habits))}</span>
+      </button>
+      {left === null ? null : <FinishFirst rings={props.rings} now={props.now} left={left} />}
+    </>
+  );
+};
+
+const FinishFirst = (props: {
+  readonly rings: readonly DayRing[];
+  readonly now: ReadonlySignal<RingNow>;
+  readonly left: number;
+}) => {
+  const { settings } = useHouse();
+  const { water: words, board } = useWordsOf(RING_WORDS);
+  const { habits } = settings.value;
+  // What is needed changes slowly: it is worked out when something was read, not at every second.
+  const order = finishing(props.rings, props.now.peek(), props.left);
+  if (order.length === 0 || order.every(({ enough }) => enough)) return null;
+  const letterOf = (id: string): string => props.rings.find((ring) => ring.id === id)?.letter ?? "";
+  return (
+    <section class="board-part board-short">
+      <p>
+        <b>{order.some(({ enough }) => enough) ? words.short : words.tooLittle}</b>
+      </p>
+      <ol>
+        {order.map(({ id, litres, enough }) => (
+          <li key={id}>
+            {`${board.ringOf(letterOf(id))}: ${
+              litres !== null ? words.needs(waterText(litres, habits)) : words.unknown
+            }, ${enough ? words.reaches : words.notEnough}`}
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+};
+
+const WaterForm = (props: {
+  readonly litres: number | null;
+  readonly onKeep: (litres: number) => void;
+  readonly onClose: () => void;
+}) => {
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const words = useWordsOf(RING_WORDS).water;
+  const { habits } = house.settings.value;
+  const unit = habits.waterCarried;
+  const first = props.litres === null ? "" : String(Number(inUnit(toSi(props.litres, "L"), unit).toFixed(1)));
+  const [draft, setDraft] = useState<NumberDraft>({ typed: first, confirmed: first !== "" });
+  const [tried, setTried] = useState(false);
+  const most = inUnit(toSi(MOST_LITRES, "L"), unit);
+  const state = numberState(catalogue, draft, {
+    bounds: { min: -Number.MIN_VALUE, max: most },
+    refuse: (value) => (value < 0 ? (catalogue.problems["record/number-not-a-number"] ?? "") : null),
+  });
+  const litres = state.is === "good" ? inUnit(fromShown("waterCarried", state.value, habits), "L") : null;
+  return (
+    <section class="board-part keys beside">
+      <NumberLine
+        label={words.question(unit)}
+        unit={unit}
+        hint={
+          litres !== null && litres > HEAVY_LITRES ? words.hint(weightText(litres, habits)) : words.hintPlain
+        }
+        draft={draft}
+        onDraft={setDraft}
+        state={state}
+        tried={tried}
+      />
+      <div class="keys two">
+        <Key onPress={props.onClose}>{catalogue.common.close}</Key>
+        <Key
+          look="solid"
+          onPress={() => {
+            if (litres === null) setTried(true);
+            else props.onKeep(litres);
+          }}
+        >
+          {words.keep}
+        </Key>
+      </div>
+    </section>
+  );
+};

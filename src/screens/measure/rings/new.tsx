@@ -1,0 +1,218 @@
+/** Set out a ring: ring, strip, place, mulch, how it is read; the position comes while one chooses. */
+import { useEffect, useState } from "preact/hooks";
+import { readClock } from "../../../device/clock.ts";
+import { WETNESS } from "../../../record/conditions.ts";
+import type { RecordId } from "../../../record/ids.ts";
+import { MULCH_INSIDE, RING_WAYS, type RingWay } from "../../../record/kinds/observation.ts";
+import { PLACES } from "../../../record/shapes.ts";
+import { Cautions, useCautions } from "../../parts/field-cautions.tsx";
+import { useHouse } from "../../parts/house.ts";
+import { Choice, Key } from "../../parts/keys.tsx";
+import { useLive } from "../../parts/live.ts";
+import { LockedPhone } from "../../parts/locked-phone.tsx";
+import { fieldName, stripName } from "../../parts/names.ts";
+import { writeClock } from "../../parts/numbers.ts";
+import { useOnce } from "../../parts/once.ts";
+import { Page } from "../../parts/page.tsx";
+import { href } from "../../parts/route.ts";
+import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { useWordsOf } from "../../parts/words-of.ts";
+import { addStrip } from "../set-out/model.ts";
+import { proposedStarts, STILL_TO_COME } from "./gaps.ts";
+import { Guess, Plan, Rims, rimsToKeep, useGuess, useRims } from "./new-form.tsx";
+import { type Adding, KitChoices, NewStrip, Reads, WhichRings } from "./new-parts.tsx";
+import {
+  asBefore,
+  nextFree,
+  planText,
+  type RingChoices,
+  type RingSetOut,
+  readPlan,
+  readRingSetOut,
+  setOutRing,
+  USUAL_PLAN_MIN,
+} from "./set-out.ts";
+import { ringNow } from "./tick.ts";
+import { RING_WORDS } from "./words.ts";
+import "./rings.css";
+
+/** The screen before a ring. */
+export const NewRingScreen = (props: {
+  readonly visit: RecordId<"visit">;
+  readonly follows: RecordId<"observation"> | null;
+}) => {
+  const house = useHouse();
+  const words = useWordsOf(RING_WORDS).setOut;
+  const found = useLive(
+    () => readRingSetOut(house, props.visit, props.follows),
+    [props.visit, props.follows],
+  );
+  if (found === undefined) return <div class="frame" aria-busy="true" />;
+  if (found === null)
+    return (
+      <Page title={words.notHere} back={href({ at: "measure" })} area="measure">
+        {null}
+      </Page>
+    );
+  return <Form setOut={found} />;
+};
+
+const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const all = useWordsOf(RING_WORDS);
+  const words = all.setOut;
+  const standing = useStanding();
+  const [choices, setChoices] = useState<RingChoices>(setOut.first);
+  const [plan, setPlan] = useState(planText(setOut.first.planMin));
+  const [adding, setAdding] = useState<Adding>(null);
+  const [tried, setTried] = useState(false);
+  const [busy, once] = useOnce();
+  const rims = useRims();
+  const guess = useGuess();
+  const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
+  const { kit, taken, follows } = setOut;
+  const cautions = useCautions({
+    visit: setOut.visit.id,
+    field: setOut.field.id,
+    test: "ring",
+    person: house.settings.value.person,
+  });
+  // A strip or ring that was added just now comes with the next reading of the lists.
+  useEffect(() => {
+    setChoices((before) => ({
+      ...before,
+      strip: before.strip ?? setOut.first.strip,
+      ring: before.ring ?? setOut.first.ring,
+    }));
+  }, [setOut]);
+  const { strip, ring } = choices;
+  const asksGuess = strip !== null && !setOut.guessed.has(strip);
+  const planMin = readPlan(plan);
+  const start = proposedStarts(setOut.rings, ringNow(), {
+    planMin: planMin.ok ? planMin.value : [],
+  }).get(STILL_TO_COME);
+  const ringItem = kit.rings.find(({ id }) => id === ring);
+  const takeAsBefore = () => {
+    if (setOut.before === null) return;
+    const next = asBefore(setOut.before, nextFree(kit.rings, taken));
+    setChoices(next);
+    setPlan(planText(next.planMin));
+  };
+  const keep = async () => {
+    const rimToSoilM = rimsToKeep(rims);
+    const guessMm = asksGuess ? guess.mm : null;
+    if (strip === null || ring === null) return;
+    if (!planMin.ok || rimToSoilM === undefined || guessMm === undefined) {
+      setTried(true);
+      return;
+    }
+    const made = await setOutRing(
+      house,
+      setOut,
+      { ...choices, strip, ring, planMin: planMin.value },
+      { rimToSoilM, at: standing.stood, guessMm },
+    );
+    if (made !== null) house.goInstead({ at: "ring", ring: made });
+  };
+  return (
+    <Page
+      title={follows === null ? words.title : words.titleAgain}
+      under={fieldName(catalogue, setOut.field)}
+      back={href({ at: "rings", visit: setOut.visit.id })}
+      foot={
+        <>
+          {strip === null || ring === null ? <p>{words.needs}</p> : null}
+          <Key look="solid" off={strip === null || ring === null || busy} onPress={() => once(keep)}>
+            {words.keep}
+          </Key>
+        </>
+      }
+    >
+      {follows === null ? null : <p class="caution-box">{words.follows(follows.letter)}</p>}
+      <Cautions now={cautions} />
+      <LockedPhone />
+      {setOut.before === null || follows !== null ? null : (
+        <div class="keys beside">
+          <Key look="straw" onPress={takeAsBefore}>
+            <span>
+              {words.asBefore}
+              <small class="key-hint">{words.asBeforeHint(setOut.before.letter)}</small>
+            </span>
+          </Key>
+        </div>
+      )}
+      <StandingWords standing={standing} question={words.stand} />
+      <WhichRings setOut={setOut} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
+      {setOut.strips.length > 0 ? (
+        <Choice
+          question={words.strip}
+          options={setOut.strips.map((one) => ({ value: one.id, label: stripName(catalogue, one) }))}
+          chosen={strip}
+          onChoose={(id) => choose({ strip: id })}
+        />
+      ) : (
+        <h2 class="question">{words.strip}</h2>
+      )}
+      <NewStrip
+        open={adding === "strip"}
+        wholeField={!setOut.strips.some(({ body }) => body.wholeField)}
+        onOpen={(open) => setAdding(open ? "strip" : null)}
+        onAdd={async (said) => {
+          const id = await addStrip(house, setOut.field.id, said);
+          if (id !== null) choose({ strip: id });
+        }}
+      />
+      {asksGuess ? <Guess of={guess} tried={tried} /> : null}
+      <Choice
+        question={words.place}
+        options={[
+          ...PLACES.map((place) => ({ value: place, label: catalogue.place[place] })),
+          { value: "unsaid" as const, label: words.unsaid },
+        ]}
+        chosen={choices.place ?? "unsaid"}
+        onChoose={(place) => choose({ place: place === "unsaid" ? null : place })}
+      />
+      <Choice
+        question={words.mulch}
+        options={[
+          ...MULCH_INSIDE.map((mulch) => ({ value: mulch, label: all.mulch[mulch] })),
+          { value: "unsaid" as const, label: words.mulchUnsaid },
+        ]}
+        chosen={choices.mulch ?? "unsaid"}
+        onChoose={(mulch) => choose({ mulch: mulch === "unsaid" ? null : mulch })}
+      />
+      <Choice<RingWay>
+        question={words.way}
+        options={RING_WAYS.map((way) => ({ value: way, label: all.ways[way], hint: words.wayHints[way] }))}
+        chosen={choices.way}
+        onChoose={(way) => {
+          if (plan === planText(USUAL_PLAN_MIN[choices.way])) setPlan(planText(USUAL_PLAN_MIN[way]));
+          choose({ way });
+        }}
+        column
+      />
+      <Reads chosen={choices.rulerReads} onChoose={(rulerReads) => choose({ rulerReads })} />
+      <h2>{words.more}</h2>
+      <KitChoices kit={kit} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
+      <Choice
+        question={words.wetness}
+        options={[
+          ...WETNESS.map((is) => ({ value: is, label: words.wetnesses[is] })),
+          { value: "unsaid" as const, label: words.unsaid },
+        ]}
+        chosen={choices.wetness ?? "unsaid"}
+        onChoose={(is) => choose({ wetness: is === "unsaid" ? null : is })}
+      />
+      <Rims rims={rims} heightsM={ringItem?.body.heightsM ?? []} tried={tried} />
+      <Plan way={choices.way} text={plan} onText={setPlan} />
+      {start === undefined ? null : (
+        <p class="aside" role="status">
+          {start - readClock().wallMs < 60_000
+            ? words.startNow
+            : words.startAt(writeClock(Math.ceil(start / 60_000) * 60_000, catalogue.common.tongue))}
+        </p>
+      )}
+    </Page>
+  );
+};

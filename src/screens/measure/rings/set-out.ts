@@ -1,0 +1,229 @@
+/** Setting out a ring: what there is to choose from, what stood there last time, and writing it down. */
+import { readClock } from "../../../device/clock.ts";
+import type { Command } from "../../../record/command/command.ts";
+import type { WETNESS } from "../../../record/conditions.ts";
+import type { RecordId } from "../../../record/ids.ts";
+import type { Ring } from "../../../record/kinds/kit.ts";
+import type { RingHeader, RingWay } from "../../../record/kinds/observation.ts";
+import { failed, ok, type Result } from "../../../record/result.ts";
+import type { Stood } from "../../../record/shapes.ts";
+import { type KitItem, type KitList, readKit } from "../../kit/kit-list.ts";
+import type { House } from "../../parts/house.ts";
+import type { Listed } from "../../parts/reader.ts";
+import { onceEach, sameField, sameStrip } from "../../parts/same-field.ts";
+import { type DayRing, readRingDay } from "./day.ts";
+import { inTheGround } from "./gaps.ts";
+import { guessCommand, guessOf } from "./guess.ts";
+
+export type Wetness = (typeof WETNESS)[number];
+
+/** What the person chooses for a ring. */
+export type RingChoices = Pick<
+  RingHeader,
+  "way" | "rulerReads" | "mulch" | "place" | "ruler" | "bottle" | "outer"
+> & {
+  readonly ring: RecordId<"kit"> | null;
+  readonly strip: RecordId<"strip"> | null;
+  readonly planMin: readonly number[];
+  readonly wetness: Wetness | null;
+};
+
+/**
+ * Minutes after the start at which a ring is usually read (own choice, no source): close together while it
+ * soaks in fast, and with readings at 30, 60 and 180 minutes, so that the headline needs no guess between two.
+ */
+export const USUAL_PLAN_MIN: Readonly<Record<RingWay, readonly number[]>> = {
+  ruler: [2, 5, 10, 15, 20, 30, 40, 50, 60, 80, 100, 120, 150, 180],
+  // A pour is looked at until it is gone; then the next one is poured.
+  "measured-pour": [5, 10, 20, 30, 45, 60, 90, 120, 150, 180],
+  "kept-at-one-level": [5, 10, 15, 20, 30, 40, 50, 60, 75, 90, 105, 120, 135, 150, 165, 180],
+};
+
+/** Limits of the record. */
+const MOST_READINGS = 200;
+const LONGEST_MIN = 1440;
+const SHORTEST_MIN = 0.25;
+
+/** A plan as it is written on its line. */
+export const planText = (planMin: readonly number[]): string => planMin.join(" ");
+
+/**
+ * Reads a plan: minutes with blanks between them, in any order, each once.
+ *
+ * @returns rising; empty for no plan; `screens/not-a-plan` for anything that is no minute of a day
+ *
+ * @example
+ * readPlan("30 5 10") // => { ok: true, value: [5, 10, 30] }
+ */
+export const readPlan = (text: string): Result<readonly number[]> => {
+  const pieces = text.split(/[\s;]+|,\s+/u).filter((piece) => piece !== "");
+  const minutes = pieces.map((piece) => Number(piece.replace(",", ".")));
+  const good = minutes.every((one) => one >= SHORTEST_MIN && one <= LONGEST_MIN);
+  if (!good || minutes.length > MOST_READINGS) return failed("screens/not-a-plan");
+  return ok([...new Set(minutes)].sort((a, b) => a - b));
+};
+
+/** What a new ring can choose from. */
+export interface RingSetOut {
+  readonly visit: Listed<"visit">;
+  readonly field: Listed<"field">;
+  readonly strips: readonly Listed<"strip">[];
+  readonly kit: KitList;
+  /** The rings of the day that are on the board. */
+  readonly rings: readonly DayRing[];
+  /** Rings of the kit that stand in the ground. */
+  readonly taken: ReadonlySet<RecordId<"kit">>;
+  /** The last ring that was set out on this visit. */
+  readonly before: DayRing | null;
+  /** The ring that leaked, whose test goes on here. */
+  readonly follows: DayRing | null;
+  readonly first: RingChoices;
+  /** Strips for which somebody guessed, or that have a ring already: they are not asked again. */
+  readonly guessed: ReadonlySet<RecordId<"strip">>;
+}
+
+const wetnessOf = ({ entries }: DayRing): Wetness | null => {
+  const entry = entries.findLast(({ type }) => type === "wetness");
+  return entry?.type === "wetness" ? entry.is : null;
+};
+
+/** Everything as at another ring, but the ring itself: that one stands in the ground. */
+export const asBefore = (ring: DayRing, next: RecordId<"kit"> | null): RingChoices => {
+  const { way, rulerReads, mulch, place, ruler, bottle, strip, planMin } = ring.header;
+  return {
+    way,
+    rulerReads,
+    mulch,
+    place,
+    ruler,
+    bottle,
+    strip,
+    planMin,
+    outer: null,
+    ring: next,
+    wetness: wetnessOf(ring),
+  };
+};
+
+const FIRST: Omit<RingChoices, "ring" | "strip"> = {
+  way: "ruler",
+  rulerReads: "water-depth",
+  mulch: null,
+  place: null,
+  ruler: null,
+  bottle: null,
+  outer: null,
+  planMin: USUAL_PLAN_MIN.ruler,
+  wetness: null,
+};
+
+/** The next ring of the kit that is free, by its letter. */
+export const nextFree = (
+  rings: readonly KitItem<Ring>[],
+  taken: ReadonlySet<RecordId<"kit">>,
+): RecordId<"kit"> | null => rings.find(({ id }) => !taken.has(id))?.id ?? null;
+
+/** Rings that are large enough to stand around another one, and free. */
+export const outersFor = (
+  { kit, taken }: Pick<RingSetOut, "kit" | "taken">,
+  ring: RecordId<"kit"> | null,
+): readonly KitItem<Ring>[] => {
+  const inner = kit.rings.find(({ id }) => id === ring);
+  if (inner === undefined) return [];
+  const wideM = inner.body.outsideM ?? inner.body.insideM[0];
+  return kit.rings.filter(({ id, body }) => id !== ring && !taken.has(id) && body.insideM[0] > wideM);
+};
+
+/** Reads what a new ring of a visit can choose from; null when the visit is not on this device. */
+export const readRingSetOut = async (
+  house: House,
+  id: RecordId<"visit">,
+  followsId: RecordId<"observation"> | null,
+): Promise<RingSetOut | null> => {
+  const { records } = house;
+  const day = await readRingDay(records, id, new Map(), () => false);
+  const same = day === null ? undefined : await sameField(records, day.visit.body.field);
+  if (day === null || same === undefined) return null;
+  const [lists, joins, kit] = await Promise.all([
+    Promise.all(same.ids.map((field) => records.list({ field, kind: "strip" }))),
+    records.joins(),
+    readKit(records),
+  ]);
+  const strips = onceEach(lists.flat(), sameStrip(joins));
+  const rings = day.rings.filter(({ deleted }) => !deleted);
+  const taken = inTheGround(rings);
+  const follows = rings.find((ring) => ring.id === followsId) ?? null;
+  const before = rings.at(-1) ?? null;
+  const free = nextFree(kit.rings, taken);
+  const guesses = await Promise.all(
+    strips.map(async (strip) => ({
+      id: strip.id,
+      asked:
+        rings.some(({ header }) => header.strip === strip.id) ||
+        (await guessOf(records, { visit: id, field: day.field.id, strip: strip.id })) !== null,
+    })),
+  );
+  const only = strips.length === 1 ? (strips[0]?.id ?? null) : null;
+  return {
+    visit: day.visit,
+    field: day.field,
+    strips,
+    kit,
+    rings,
+    taken,
+    before,
+    follows,
+    first:
+      follows === null
+        ? { ...FIRST, ring: free, strip: only }
+        : {
+            ...asBefore(follows, taken.has(follows.header.ring) ? free : follows.header.ring),
+            outer: follows.header.outer,
+          },
+    guessed: new Set(guesses.filter(({ asked }) => asked).map((one) => one.id)),
+  };
+};
+
+/** Sets the ring out and gives its id; null, and the reason is shown, when it could not be written. */
+export const setOutRing = async (
+  house: House,
+  { visit, field, follows }: RingSetOut,
+  choices: RingChoices & { readonly ring: RecordId<"kit">; readonly strip: RecordId<"strip"> },
+  more: {
+    readonly rimToSoilM: readonly number[];
+    readonly at: Stood;
+    readonly guessMm: number | null;
+  },
+): Promise<RecordId<"observation"> | null> => {
+  const { wetness, planMin, ...chosen } = choices;
+  const startedAtMs = readClock().wallMs;
+  const command = house.pen.write("observation", {
+    type: "ring",
+    visit: visit.id,
+    field: field.id,
+    ...chosen,
+    planMin: [...planMin],
+    rimToSoilM: [...more.rimToSoilM],
+    at: more.at,
+    follows: follows?.id ?? null,
+    person: house.settings.value.person,
+    startedAtMs,
+  });
+  const commands: Command[] = [command];
+  if (wetness !== null)
+    commands.push({
+      op: "append",
+      id: command.id,
+      frame: null,
+      at: house.pen.moment(),
+      draft: { type: "wetness", is: wetness },
+    });
+  if (more.guessMm !== null) {
+    const at = { visit: visit.id, field: field.id, strip: choices.strip };
+    commands.push(guessCommand(house, at, more.guessMm, startedAtMs));
+  }
+  const written = await house.write(...commands);
+  if (written.ok) return command.id;
+  house.tell(written.problem);
+  return null;
+};

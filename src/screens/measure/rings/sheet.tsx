@@ -1,0 +1,83 @@
+/** The specialist's sheet of one ring: every reading, how it stood, what it says, and how it was worked out. */
+import type { RecordId } from "../../../record/ids.ts";
+import { sentenceFor } from "../../catalogue.ts";
+import { SENTENCES } from "../../findings/sentences.ts";
+import { AskOnce } from "../../parts/ask-once.tsx";
+import { useHouse } from "../../parts/house.ts";
+import { LinkKey } from "../../parts/keys.tsx";
+import { useLive } from "../../parts/live.ts";
+import { fieldName, stripName } from "../../parts/names.ts";
+import { Page } from "../../parts/page.tsx";
+import { href } from "../../parts/route.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
+import { Curve } from "./curve.tsx";
+import { SheetMethods } from "./sheet-methods.tsx";
+import { readRingSheet } from "./sheet-model.ts";
+import { SheetConditions, SheetHeadline, SheetPours, SheetReadings } from "./sheet-parts.tsx";
+import { RING_WORDS } from "./words.ts";
+import "./rings.css";
+
+export const RingSheetScreen = (props: { readonly ring: RecordId<"observation"> }) => {
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const words = useWordsOf(RING_WORDS);
+  const sentences = useWordsOf(SENTENCES);
+  const sheet = useLive(() => readRingSheet(house, props.ring), [props.ring]);
+  if (sheet === undefined) return <div class="frame" aria-busy="true" />;
+  if (sheet === null || sheet.ring.deleted)
+    return (
+      <Page title={words.sheet.title} back={href({ at: "measure" })} area="measure">
+        <p class="question">{sheet === null ? words.ring.notHere : words.ring.deleted}</p>
+      </Page>
+    );
+  const { ring, result, cautions } = sheet;
+  const { visit } = ring.header;
+  const remove = async () => {
+    const written = await house.write(house.pen.remove(ring.id));
+    if (written.ok) house.goInstead({ at: "rings", visit });
+    else house.tell(written.problem);
+  };
+  return (
+    <Page
+      title={`${fieldName(catalogue, sheet.field)} · ${stripName(catalogue, ring.strip)}`}
+      under={words.board.ringOf(ring.letter)}
+      back={href({ at: "ring", ring: ring.id })}
+      area="measure"
+      foot={
+        <div class="keys two">
+          <LinkKey to={href({ at: "rings", visit })}>{words.sheet.board}</LinkKey>
+          <LinkKey to={href({ at: "ring", ring: ring.id })} look="solid">
+            {words.sheet.toRing}
+          </LinkKey>
+        </div>
+      }
+    >
+      <SheetHeadline sheet={sheet} />
+      <section class="ruled">
+        <Curve points={result.soaking.ok ? result.soaking.value.curve : []} highPx={220} table />
+      </section>
+      <section class="ruled">
+        <h2>{words.sheet.cautions}</h2>
+        {cautions.length === 0 ? <p>{words.sheet.noCautions}</p> : null}
+        <ul class="caution-list">
+          {cautions.map((caution) => (
+            <li key={caution.code}>{sentenceFor(catalogue, caution, sentences)}</li>
+          ))}
+        </ul>
+      </section>
+      <SheetReadings sheet={sheet} />
+      <SheetPours sheet={sheet} />
+      <SheetConditions sheet={sheet} />
+      <SheetMethods methods={sheet.methods} sources={sheet.sources} />
+      <section class="ruled keys">
+        <AskOnce
+          label={words.sheet.delete}
+          question={words.sheet.delete}
+          hint={words.sheet.deleteAsk}
+          yes={catalogue.common.delete}
+          onYes={remove}
+        />
+      </section>
+    </Page>
+  );
+};

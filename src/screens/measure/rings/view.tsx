@@ -1,0 +1,201 @@
+/** The board of the day: every ring with what soaked in so far and when it is read next, late ones first. */
+import { useComputed } from "@preact/signals";
+import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { isWetGlass, type KeyTouch } from "../../../device/glass.ts";
+import type { RecordId } from "../../../record/ids.ts";
+import { useHouse } from "../../parts/house.ts";
+import { BackDrawing } from "../../parts/icons.tsx";
+import { Key, LinkKey } from "../../parts/keys.tsx";
+import { useLive } from "../../parts/live.ts";
+import { LockedPhone } from "../../parts/locked-phone.tsx";
+import { fieldName } from "../../parts/names.ts";
+import { writeDay } from "../../parts/numbers.ts";
+import { Page } from "../../parts/page.tsx";
+import { href } from "../../parts/route.ts";
+import { useToday } from "../../parts/visits.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
+import { cue } from "../line/cues.ts";
+import { type Board, type BoardModel, useBoard } from "./board-model.ts";
+import { BoardNumber, openLooksOf } from "./board-number.tsx";
+import { BoardRow, type RowJob } from "./board-row.tsx";
+import { BoardWater } from "./board-water.tsx";
+import type { DayRing } from "./day.ts";
+import { proposedStarts } from "./gaps.ts";
+import { lookNow, startRing, stopRing } from "./hand.ts";
+import { inReadingOrder, stageOf } from "./status.ts";
+import { useNow } from "./tick.ts";
+import { WhoReads } from "./who-reads.tsx";
+import { RING_WORDS } from "./words.ts";
+import "../line/line.css";
+import "./rings.css";
+
+/** The rings of a visit, by its address. */
+export const RingsScreen = (props: { readonly visit: RecordId<"visit"> }) => {
+  const words = useWordsOf(RING_WORDS);
+  const model = useBoard(props.visit);
+  const board = model.board.value;
+  if (board === undefined) return <div class="frame" aria-busy="true" />;
+  if (board === null)
+    return (
+      <Page title={words.setOut.notHere} back={href({ at: "measure" })} area="measure">
+        {null}
+      </Page>
+    );
+  return <BoardOfDay model={model} board={board} />;
+};
+
+const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }) => {
+  const { model, board } = props;
+  const house = useHouse();
+  const words = useWordsOf(RING_WORDS).board;
+  const now = useNow();
+  const today = useToday();
+  const [writing, setWriting] = useState(false);
+  const [stopping, setStopping] = useState(false);
+  const visit = board.visit.id;
+  const people = useLive(() => house.records.list({ kind: "person" }), []);
+  const names = useMemo(
+    () => new Map((people ?? []).map(({ id, body }) => [id as string, body.name])),
+    [people],
+  );
+  /** Ids in their order as one text: the list is drawn again only when the order changes. */
+  const order = useComputed(() =>
+    inReadingOrder(
+      model.rings.value.map(({ ring }) => ring.value),
+      now.value,
+    )
+      .map(({ id }) => id)
+      .join(" "),
+  );
+  const starts = useComputed(() =>
+    proposedStarts(
+      model.rings.value.map(({ ring }) => ring.value),
+      now.value,
+    ),
+  );
+  const all = model.rings.value;
+  const rings = all.map(({ ring }) => ring.value);
+  const open = openLooksOf(rings);
+  useEffect(() => {
+    if (open.length === 0) setWriting(false);
+  }, [open.length]);
+  const onJob = useJobs(() => setStopping(false));
+  // A row that is the same element is not drawn again with the list: its own signals redraw it.
+  const rows = useMemo(
+    () =>
+      new Map(
+        all.map((one) => [
+          one.id as string,
+          <BoardRow
+            key={one.id}
+            of={one}
+            now={now}
+            starts={starts}
+            stopping={stopping}
+            readers={names}
+            onJob={onJob}
+          />,
+        ]),
+      ),
+    [all, now, starts, stopping, names, onJob],
+  );
+  if (writing && open.length > 0)
+    return (
+      <div class="count ring">
+        <Head board={board} today={today} onBack={() => setWriting(false)} />
+        <BoardNumber rings={rings} now={now} open={open} onClose={() => setWriting(false)} />
+      </div>
+    );
+  const waits = rings.some((ring) => stageOf(ring) === "waiting");
+  const runs = rings.some((ring) => stageOf(ring) === "running");
+  return (
+    <div class="frame board">
+      <Head board={board} today={today} />
+      <main class="leaf">
+        <BoardWater visit={visit} rings={rings} now={now} />
+        <div class="board-part">
+          <LockedPhone />
+        </div>
+        {all.length === 0 ? <p class="board-none">{words.none}</p> : null}
+        <ul>{order.value.split(" ").map((id) => rows.get(id))}</ul>
+        {waits ? <p class="board-note">{words.gapsHint}</p> : null}
+        <WhoReads people={people ?? []} />
+      </main>
+      <div class="foot">
+        <div class="actions keys">
+          {open.length > 0 ? (
+            <Key look="solid" onPress={() => setWriting(true)}>
+              {words.writeNumbers(open.length)}
+            </Key>
+          ) : null}
+          <div class="board-foot">
+            <LinkKey to={href({ at: "ring-new", visit, follows: null })}>{words.add}</LinkKey>
+            <LinkKey to={href({ at: "big-figures", visit })}>{words.big}</LinkKey>
+            <Key off={!runs} onPress={() => setStopping(!stopping)}>
+              {stopping ? words.readMode : words.stopMode}
+            </Key>
+          </div>
+        </div>
+      </div>
+    </div>
+  );
+};
+
+const Head = (props: { readonly board: Board; readonly today: string; readonly onBack?: () => void }) => {
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const words = useWordsOf(RING_WORDS).board;
+  const { visit, field } = props.board;
+  const { day } = visit.body;
+  const title = day === props.today ? words.title : words.titleThen(writeDay(day, catalogue.common.tongue));
+  return (
+    <header class="head">
+      <a
+        class="back"
+        href={href({ at: "visit", visit: visit.id })}
+        aria-label={catalogue.common.back}
+        onClick={(event) => {
+          if (props.onBack === undefined) return;
+          event.preventDefault();
+          props.onBack();
+        }}
+      >
+        <BackDrawing />
+      </a>
+      <div>
+        <h1>{`${title} · ${fieldName(catalogue, field)}`}</h1>
+        <p>{words.locked}</p>
+      </div>
+    </header>
+  );
+};
+
+/** What the keys of the rows do. A touch on another row within a quarter of a second comes from wet glass. */
+const useJobs = (onStopped: () => void): ((ring: DayRing, job: RowJob, atMs: number) => void) => {
+  const house = useHouse();
+  const words = useWordsOf(RING_WORDS);
+  const last = useRef<KeyTouch | null>(null);
+  const stopped = useRef(onStopped);
+  stopped.current = onStopped;
+  const run = async (ring: DayRing, job: RowJob): Promise<void> => {
+    if (job === "read") {
+      const done = await lookNow(house, ring.id);
+      if (done === null) return;
+      cue(house.settings.value, "residue");
+      house.say(words.say.took(`${words.board.ringOf(ring.letter)}, ${words.board.readNow}`));
+    } else if (job === "start") {
+      if ((await startRing(house, ring)) === null) return;
+      cue(house.settings.value, "residue");
+      house.go({ at: "ring", ring: ring.id });
+    } else if ((await stopRing(house, ring.id, "done")) !== null) stopped.current();
+  };
+  return useCallback(
+    (ring, job, atMs) => {
+      const touch: KeyTouch = { key: ring.id, atMs };
+      if (isWetGlass(last.current, touch)) return;
+      last.current = touch;
+      void run(ring, job);
+    },
+    [house, words],
+  );
+};
