@@ -1,113 +1,160 @@
 /** The kit: what is measured once and chosen by name at every test. */
+import { Fragment } from "preact";
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
+import type { Kit } from "../../record/kinds/kit.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
-import { lengthWords } from "../parts/lengths.ts";
 import { useLive } from "../parts/live.ts";
 import { Page } from "../parts/page.tsx";
+import type { Reader } from "../parts/reader.ts";
 import { href } from "../parts/route.ts";
-import { type ListedRope, linesByRope, readRopes } from "./model.ts";
-import { RopeForm } from "./rope-form.tsx";
+import { useWordsOf } from "../parts/words-of.ts";
+import { writeMoment } from "../send/moment.ts";
+import { CorrectForm, NewForm } from "./form-of.tsx";
+import { sizeWords } from "./item-words.ts";
+import { type KitItem, type KitList, readKit, readTestsByKit } from "./kit-list.ts";
+import { KIT_WORDS } from "./words.ts";
 import "./kit.css";
 
-const readKit = async ({ records }: Pick<ReturnType<typeof useHouse>, "records">) => {
-  const [ropes, lines] = await Promise.all([readRopes(records), records.list({ kind: "observation" })]);
-  return { ropes, lines: linesByRope(lines) };
+/** What is open: the form for a new thing of a type, or for one that is corrected. */
+type Open = { readonly new: Kit["type"] } | { readonly id: RecordId<"kit"> };
+
+const read = async (records: Reader) => {
+  const [kit, tests, people] = await Promise.all([
+    readKit(records),
+    readTestsByKit(records),
+    records.list({ kind: "person" }),
+  ]);
+  return { kit, tests, names: new Map<string, string>(people.map(({ id, body }) => [id, body.name])) };
 };
+
+type Found = Awaited<ReturnType<typeof read>>;
+
+const PARTS: readonly { readonly type: Kit["type"]; readonly of: (kit: KitList) => readonly KitItem[] }[] = [
+  { type: "rope", of: ({ ropes }) => ropes },
+  { type: "ring", of: ({ rings }) => rings },
+  { type: "hole-template", of: ({ templates }) => templates },
+  { type: "bottle", of: ({ bottles }) => bottles },
+  { type: "ruler", of: ({ rulers }) => rulers },
+];
 
 /** The screen. */
 export const KitScreen = () => {
   const house = useHouse();
-  const words = house.words.value.kit;
-  const kit = useLive(() => readKit(house), []);
-  const [open, setOpen] = useState<RecordId<"kit"> | "new" | null>(null);
-  const close = () => setOpen(null);
+  const words = useWordsOf(KIT_WORDS);
+  const found = useLive(() => read(house.records), []);
+  const [open, setOpen] = useState<Open | null>(null);
   return (
     <Page title={words.title} back={href({ at: "send" })} area="send">
-      <h2>{words.ropes}</h2>
+      {found === undefined
+        ? null
+        : PARTS.map(({ type, of }) => (
+            <Part key={type} type={type} items={of(found.kit)} found={found} open={open} onOpen={setOpen} />
+          ))}
+    </Page>
+  );
+};
+
+/** One type: its list, and the key that adds one. */
+const Part = (props: {
+  readonly type: Kit["type"];
+  readonly items: readonly KitItem[];
+  readonly found: Found;
+  readonly open: Open | null;
+  readonly onOpen: (open: Open | null) => void;
+}) => {
+  const { type, items, found, open, onOpen } = props;
+  const words = useWordsOf(KIT_WORDS)[type];
+  const adding = open !== null && "new" in open && open.new === type;
+  const close = () => onOpen(null);
+  return (
+    <section class="kit-part">
+      <h2>{words.heading}</h2>
       <p>{words.about}</p>
-      {kit === undefined ? null : kit.ropes.length === 0 && open !== "new" ? (
-        <p>{words.none}</p>
+      {items.length === 0 ? (
+        adding ? null : (
+          <p class="kit-none">{words.none}</p>
+        )
       ) : (
         <ul class="rows">
-          {kit.ropes.map((rope) => (
-            <li key={rope.id}>
-              {open === rope.id ? (
+          {items.map((item) => (
+            <li key={item.id}>
+              {open !== null && "id" in open && open.id === item.id ? (
                 <>
-                  <RopeForm rope={rope} onDone={close} />
-                  <DeleteRope rope={rope} lines={kit.lines.get(rope.id) ?? 0} onDone={close} />
+                  <CorrectForm item={item} onDone={close} />
+                  <DeleteItem item={item} tests={found.tests.get(item.id) ?? 0} onDone={close} />
                 </>
               ) : (
-                <RopeRow rope={rope} lines={kit.lines.get(rope.id) ?? 0} onOpen={() => setOpen(rope.id)} />
+                <ItemRow item={item} found={found} onOpen={() => onOpen({ id: item.id })} />
               )}
             </li>
           ))}
         </ul>
       )}
-      {kit === undefined ? null : open === "new" ? (
-        <RopeForm onDone={close} />
+      {adding ? (
+        <NewForm type={type} onDone={close} />
       ) : (
-        <div class="keys rope-add">
-          <Key look={kit.ropes.length === 0 ? "solid" : "plain"} onPress={() => setOpen("new")}>
-            {words.add}
-          </Key>
+        <div class="keys kit-add">
+          <Key onPress={() => onOpen({ new: type })}>{words.add}</Key>
         </div>
       )}
-    </Page>
+    </section>
   );
 };
 
-const RopeRow = (props: {
-  readonly rope: ListedRope;
-  readonly lines: number;
-  readonly onOpen: () => void;
-}) => {
+const ItemRow = (props: { readonly item: KitItem; readonly found: Found; readonly onOpen: () => void }) => {
   const house = useHouse();
   const words = house.words.value;
-  const { habits } = house.settings.value;
-  const { name, marks, spacingM } = props.rope.rope;
-  const shown = name === "" ? words.common.noName : name;
+  const kit = useWordsOf(KIT_WORDS);
+  const { id, body, changed } = props.item;
+  const thing = kit[body.type];
+  const shown = body.name === "" ? words.common.noName : body.name;
+  const tests = props.found.tests.get(id) ?? 0;
+  const by = changed?.by == null ? "" : (props.found.names.get(changed.by) ?? "");
   return (
-    <div class="rope-row">
+    <div class="kit-row">
       <div>
         <b>{shown}</b>
-        <small>{words.kit.size(marks, lengthWords("spacing", spacingM, habits))}</small>
         <small>
-          {[
-            ...(spacingM * marks < 1
-              ? []
-              : [words.kit.length(lengthWords("ropeLength", spacingM * marks, habits))]),
-            words.common.lines(props.lines),
-          ].join(" · ")}
+          {sizeWords(kit, body, house.settings.value.habits).map((size, at, all) => (
+            <Fragment key={size}>
+              <span class="kit-size">{at < all.length - 1 ? `${size} ·` : size}</span>{" "}
+            </Fragment>
+          ))}
         </small>
+        <small>{thing.tests(tests)}</small>
+        {changed === null ? null : (
+          <small>{kit.changed(writeMoment(changed.atMs, words.common.tongue), by === "" ? null : by)}</small>
+        )}
       </div>
-      <button type="button" class="key" aria-label={words.kit.correctTitle(shown)} onClick={props.onOpen}>
-        {words.kit.correct}
+      <button type="button" class="key" aria-label={thing.correctTitle(shown)} onClick={props.onOpen}>
+        {kit.correct}
       </button>
     </div>
   );
 };
 
-const DeleteRope = (props: {
-  readonly rope: ListedRope;
-  readonly lines: number;
+const DeleteItem = (props: {
+  readonly item: KitItem;
+  readonly tests: number;
   readonly onDone: () => void;
 }) => {
   const house = useHouse();
   const words = house.words.value;
+  const thing = useWordsOf(KIT_WORDS)[props.item.body.type];
   const remove = async () => {
-    const done = await house.write(house.pen.remove(props.rope.id));
+    const done = await house.write(house.pen.remove(props.item.id));
     if (done.ok) props.onDone();
     else house.tell(done.problem);
   };
   return (
-    <div class="rope-delete">
+    <div class="kit-delete">
       <AskOnce
         label={words.common.delete}
-        question={words.kit.deleteTitle(props.rope.rope.name || words.common.noName)}
-        hint={words.kit.deleteHint(props.lines)}
+        question={thing.deleteTitle(props.item.body.name || words.common.noName)}
+        hint={thing.deleteHint(props.tests)}
         yes={words.common.delete}
         onYes={remove}
       />

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, it } from "vitest";
 import { beginSample, fieldOf, lineOf } from "../../bench/seed.ts";
+import { ringOf } from "../../unit/screens/kit-samples.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
 
 let phone: OnPhone;
@@ -11,7 +12,10 @@ beforeAll(async () => {
   const rope = add("kit", { type: "rope", name: "R1", marks: 100, spacingM: 0.3048 });
   add("observation", lineOf({ visit, field, strip, rope }));
   add("observation", lineOf({ visit, field, strip, rope }));
-  phone = await onPhone(rows());
+  const ring = add("kit", { type: "ring", name: "A", insideM: [0.3, null], heightsM: [], outsideM: null });
+  add("observation", ringOf({ visit, field, strip, ring }));
+  const person = add("person", { name: "Kim" });
+  phone = await onPhone(rows(), { person });
   await phone.goTo("#/kit");
 });
 afterAll(() => phone.close());
@@ -52,4 +56,68 @@ it("asks before it deletes a rope, and says that its lines stay", async () => {
   await phone.reads("2 lines made with it stay as they are.");
   await phone.chromium.page.getByRole("button", { name: "Delete" }).last().tap();
   await phone.chromium.page.getByText("90 marks").waitFor({ state: "detached" });
+});
+
+const letterIs = (letter: string) =>
+  phone.chromium.page.waitForFunction(
+    (wanted) => document.querySelector<HTMLInputElement>(".kit-form input")?.value === wanted,
+    letter,
+  );
+
+it("proposes the next letter for a ring, says that it is out of round, and keeps it", async () => {
+  await phone.touch("Add a ring");
+  await letterIs("B");
+  await phone.write("1. Inside edge to inside edge, in cm", "30");
+  await phone.write("2. The same at right angles, in cm", "31");
+  await phone.reads("The two measures differ by 3.3 %");
+  await phone.write("Place 1", "20");
+  await phone.write("Place 3", "20.2");
+  await phone.touch("Keep this ring");
+  await phone.reads("30 cm by 31 cm inside");
+  await phone.reads("20.1 cm high");
+  await phone.touch("Add a ring");
+  await letterIs("C");
+});
+
+it("asks about an odd ring, refuses an impossible one, and keeps what stands in the form meanwhile", async () => {
+  await phone.write("1. Inside edge to inside edge, in cm", "1");
+  await phone.touch("Keep this ring");
+  await phone.reads("A ring is 2 cm to 3 m");
+  await phone.write("1. Inside edge to inside edge, in cm", "3");
+  await phone.touch("Keep this ring");
+  await phone.reads("3 cm: is that what you read?");
+  await phone.write("1. Inside edge to inside edge, in cm", "50");
+  await phone.write("4. Outside edge to outside edge, in cm", "49");
+  await phone.touch("Keep this ring");
+  await phone.reads("The outside of a ring is wider than its inside.");
+  await phone.write("4. Outside edge to outside edge, in cm", "");
+  await phone.touch("Keep this ring");
+  await phone.reads("50 cm inside");
+});
+
+it("says before a correction of a ring what it corrects, and on its row when and by whom it was", async () => {
+  await phone.chromium.page.getByRole("button", { name: "Correct ring A" }).tap();
+  await phone.reads("1 ring test was made with this ring.");
+  await phone.write("1. Inside edge to inside edge, in cm", "30.4");
+  await phone.touch("Correct this ring and 1 ring test");
+  await phone.reads("30.4 cm inside");
+  await phone.reads(/Last corrected .* by Kim/);
+});
+
+it("keeps hole templates, bottles and rulers", async () => {
+  await phone.touch("Add a hole template");
+  await phone.write("Name", "frame");
+  await phone.write("One side, in cm", "20");
+  await phone.touch("Keep this hole template");
+  await phone.reads("20 cm by 20 cm");
+  await phone.touch("Add a bottle");
+  await phone.write("Name", "jug");
+  await phone.write("It holds, full to its mark, in mL", "444");
+  await phone.touch("Keep this bottle");
+  await phone.reads("holds 444 mL");
+  await phone.touch("Add a ruler");
+  await phone.touch("5 mm");
+  await phone.write("Name", "steel");
+  await phone.touch("Keep this ruler");
+  await phone.reads("reads steps of 5 mm");
 });

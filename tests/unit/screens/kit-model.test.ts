@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { english } from "../../../src/screens/catalogue.ts";
-import { marksRule, spacingRule, spacingText, spacingToKeep, USUAL } from "../../../src/screens/kit/model.ts";
+import { sizeToKeep } from "../../../src/screens/kit/measured.ts";
+import { marksRule, spacingRule, spacingText, USUAL } from "../../../src/screens/kit/rope-sizes.ts";
 import { numberState } from "../../../src/screens/parts/number-line.tsx";
 import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 
@@ -18,8 +19,8 @@ describe("usual ropes", () => {
   it("keep their exact spacing although the form shows it rounded in the other unit", () => {
     const text = spacingText(0.15, "in");
     expect(text).toBe("5.91");
-    expect(spacingToKeep({ spacingM: 0.15, text }, text, 5.91, "in")).toBe(0.15);
-    expect(spacingToKeep({ spacingM: 0.15, text }, "6", 6, "in")).toBeCloseTo(0.1524, 12);
+    expect(sizeToKeep({ si: 0.15, text }, text, 5.91, "in")).toBe(0.15);
+    expect(sizeToKeep({ si: 0.15, text }, "6", 6, "in")).toBeCloseTo(0.1524, 12);
   });
 });
 

@@ -1,0 +1,50 @@
+/** A bottle for measured pours: its name and what it holds. New, or corrected. */
+
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../record/ids.ts";
+import type { Bottle } from "../../record/kinds/kit.ts";
+import { useHouse } from "../parts/house.ts";
+import { UNIT_WORDS } from "../parts/words.units.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import { KitForm, type OnDone } from "./kit-form.tsx";
+import { useMeasured } from "./measured.ts";
+import { SizeLine } from "./size-line.tsx";
+import { HOLDS } from "./sizes.ts";
+import { KIT_WORDS } from "./words.ts";
+
+/** The form. `onDone` gets the bottle once it is written down, nothing when it was closed without. */
+export const BottleForm = (props: {
+  readonly bottle?: { readonly id: RecordId<"kit">; readonly bottle: Bottle };
+  readonly onDone: OnDone;
+}) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const kit = useWordsOf(KIT_WORDS).bottles;
+  const unit = house.settings.value.habits.volume;
+  const [tried, setTried] = useState(false);
+  const before = props.bottle?.bottle.volumeM3 ?? null;
+  const volume = useMeasured(words, unit, { ...HOLDS, refused: kit.refused }, before, false);
+  const sizes = () => {
+    if (volume.si == null) {
+      setTried(true);
+      return null;
+    }
+    return { volumeM3: volume.si };
+  };
+  return (
+    <KitForm<Bottle>
+      type="bottle"
+      before={props.bottle === undefined ? undefined : { id: props.bottle.id, body: props.bottle.bottle }}
+      sizes={sizes}
+      onDone={props.onDone}
+    >
+      <SizeLine
+        label={kit.volume(useWordsOf(UNIT_WORDS)[unit])}
+        hint={kit.volumeHint}
+        unit={unit}
+        of={volume}
+        tried={tried}
+      />
+    </KitForm>
+  );
+};

@@ -1,0 +1,83 @@
+/** A size typed into a form of the kit, in the person's unit; what nobody touched keeps its exact value. */
+import { useState } from "preact/hooks";
+import { inUnit, toSi, type Unit } from "../../record/units.ts";
+import type { Catalogue } from "../catalogue.ts";
+import { type NumberDraft, type NumberState, numberState } from "../parts/number-line.tsx";
+
+/** What a size has to be, in SI: kept without asking within `usual`, refused outside `possible`, ends included. */
+export interface SizeRule {
+  readonly usual: readonly [low: number, high: number];
+  readonly possible: readonly [low: number, high: number];
+  /** The sentence for what is not possible. */
+  readonly refused: string;
+}
+
+/** A size as it was put into the form, and the text that stands for it there. */
+export interface KnownSize {
+  readonly si: number;
+  readonly text: string;
+}
+
+/** A size as it is written into a form: short enough to read, fine enough for a sixteenth of an inch. */
+export const sizeText = (si: number, unit: Unit): string => String(Number(inUnit(si, unit).toPrecision(4)));
+
+/**
+ * The size to keep. A text that nobody touched stands for the exact value behind it: else 30 cm shown as
+ * 11.81 inches would be kept as 29.997 cm.
+ */
+export const sizeToKeep = (known: KnownSize | null, typed: string, value: number, unit: Unit): number =>
+  known !== null && known.text === typed ? known.si : toSi(value, unit);
+
+// A hair wider, so that the ends themselves are kept without asking whatever the unit.
+const HAIR = 1e-9;
+
+/** Reads a typed size by its rule. */
+export const sizeState = (words: Catalogue, draft: NumberDraft, unit: Unit, rule: SizeRule): NumberState => {
+  const [low, high] = rule.usual;
+  return numberState(words, draft, {
+    bounds: { min: inUnit(low, unit) - HAIR, max: inUnit(high, unit) + HAIR },
+    refuse: (value) => {
+      const si = toSi(value, unit);
+      return si >= rule.possible[0] && si <= rule.possible[1] ? null : rule.refused;
+    },
+  });
+};
+
+/** A line of the form with what stands on it. */
+export interface Measured {
+  readonly draft: NumberDraft;
+  readonly onDraft: (draft: NumberDraft) => void;
+  readonly state: NumberState;
+  /** In SI; null when the line was left empty and may be; undefined while it holds nothing to keep. */
+  readonly si: number | null | undefined;
+  /** Puts a size into the line. */
+  readonly put: (si: number) => void;
+}
+
+const known = (si: number, unit: Unit): KnownSize => ({ si, text: sizeText(si, unit) });
+
+/** One size of a form; it begins with `before` or empty. */
+export const useMeasured = (
+  words: Catalogue,
+  unit: Unit,
+  rule: SizeRule,
+  before: number | null,
+  mayBeEmpty: boolean,
+): Measured => {
+  const [first] = useState(() => (before === null ? null : known(before, unit)));
+  const [exact, setExact] = useState(first);
+  const [draft, onDraft] = useState<NumberDraft>({ typed: first?.text ?? "", confirmed: first !== null });
+  const empty = mayBeEmpty && draft.typed.trim() === "";
+  const state: NumberState = empty ? { is: "good", value: 0 } : sizeState(words, draft, unit, rule);
+  return {
+    draft,
+    onDraft,
+    state,
+    si: empty ? null : state.is === "good" ? sizeToKeep(exact, draft.typed, state.value, unit) : undefined,
+    put: (si) => {
+      const size = known(si, unit);
+      setExact(size);
+      onDraft({ typed: size.text, confirmed: true });
+    },
+  };
+};

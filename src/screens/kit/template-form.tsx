@@ -1,0 +1,50 @@
+/** A hole template: its name and its two sides. New, or corrected. */
+
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../record/ids.ts";
+import type { HoleTemplate } from "../../record/kinds/kit.ts";
+import { useHouse } from "../parts/house.ts";
+import { UNIT_WORDS } from "../parts/words.units.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import { KitForm, type OnDone, type Sizes } from "./kit-form.tsx";
+import { useMeasured } from "./measured.ts";
+import { SizeLine } from "./size-line.tsx";
+import { SIDE } from "./sizes.ts";
+import { KIT_WORDS } from "./words.ts";
+
+/** The form. `onDone` gets the template once it is written down, nothing when it was closed without. */
+export const TemplateForm = (props: {
+  readonly template?: { readonly id: RecordId<"kit">; readonly template: HoleTemplate };
+  readonly onDone: OnDone;
+}) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const kit = useWordsOf(KIT_WORDS).templates;
+  const unit = house.settings.value.habits.ringSize;
+  const unitWord = useWordsOf(UNIT_WORDS)[unit];
+  const before = props.template?.template;
+  const [tried, setTried] = useState(false);
+  const rule = { ...SIDE, refused: kit.refused };
+  const first = useMeasured(words, unit, rule, before?.sidesM[0] ?? null, false);
+  const second = useMeasured(words, unit, rule, before?.sidesM[1] ?? null, true);
+  const sizes = (): Sizes<HoleTemplate> | null => {
+    if (first.si == null || second.si === undefined) {
+      setTried(true);
+      return null;
+    }
+    return { sidesM: [first.si, second.si ?? first.si] };
+  };
+  return (
+    <KitForm<HoleTemplate>
+      type="hole-template"
+      before={
+        props.template === undefined ? undefined : { id: props.template.id, body: props.template.template }
+      }
+      sizes={sizes}
+      onDone={props.onDone}
+    >
+      <SizeLine label={kit.first(unitWord)} unit={unit} of={first} tried={tried} />
+      <SizeLine label={kit.second(unitWord)} hint={kit.secondHint} unit={unit} of={second} tried={tried} />
+    </KitForm>
+  );
+};

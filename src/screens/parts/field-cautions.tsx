@@ -1,0 +1,89 @@
+/** What to mind before a ring or a hole, said where and when it matters. It never holds anyone up. */
+import { useState } from "preact/hooks";
+import { toSi, type UnitHabits } from "../../record/units.ts";
+import { type CautionsRead, cautionsDue, type DueCaution, isOfThisPlace, nowRead } from "./cautions-due.ts";
+import { useHouse } from "./house.ts";
+import { Key } from "./keys.tsx";
+import { lengthWords } from "./lengths.ts";
+import { useLive } from "./live.ts";
+import { writeDay, writeNumber } from "./numbers.ts";
+import { type CautionsAt, readCautionFacts } from "./read-cautions.ts";
+import { CAUTION_WORDS } from "./words.cautions.ts";
+import { TONGUE } from "./words.common.ts";
+import { useWordsOf } from "./words-of.ts";
+import "./field-cautions.css";
+
+export type { CautionsAt } from "./read-cautions.ts";
+
+/** What has to be said at a set-out. */
+export interface ShownCautions {
+  /** Those of this place first; empty when nothing has to be said. */
+  readonly list: readonly DueCaution[];
+  /** Keeps on this device that the list was read. */
+  readonly understood: () => void;
+  /** Litres poured into rings today, on whatever field; nought when none was. */
+  readonly litresToday: number;
+}
+
+/** The cautions of a set-out; undefined while they are read. */
+export const useCautions = (at: CautionsAt): ShownCautions | undefined => {
+  const house = useHouse();
+  const { cautionsRead } = house.settings.value;
+  const found = useLive(() => readCautionFacts(house, at), [at.visit, at.field, at.test, at.person]);
+  // What was read before the screen opened counts; a person who is chosen on it is asked anew.
+  const [known, setKnown] = useState<CautionsRead>(cautionsRead);
+  if (found === undefined) return undefined;
+  const list = cautionsDue(found.facts, known);
+  return {
+    list,
+    litresToday: found.litresToday,
+    understood: () => {
+      const read = nowRead(house.settings.value.cautionsRead, list, found.facts.nowMs);
+      setKnown(read);
+      house.changeSettings({ cautionsRead: read });
+    },
+  };
+};
+
+const LB_PER_KG = 2.204_62;
+
+/** The weight of so much water: 1 L is 1 kg. */
+const weightWords = (litres: number, habits: UnitHabits): string =>
+  habits.waterCarried === "L"
+    ? `${writeNumber(litres, TONGUE, 1)} kg`
+    : `${writeNumber(litres * LB_PER_KG, TONGUE)} lb`;
+
+/** The cautions; nothing while they are read, and nothing when none is due. */
+export const Cautions = (props: { readonly now: ShownCautions | undefined }) => {
+  const house = useHouse();
+  const words = useWordsOf(CAUTION_WORDS);
+  const { tongue } = house.words.value.common;
+  const { habits } = house.settings.value;
+  const { now } = props;
+  if (now === undefined || now.list.length === 0) return null;
+  return (
+    <section class="cautions">
+      <h2>{words.title}</h2>
+      <ul>
+        {now.list.map(({ name, key, day }) => (
+          <li key={key} class={isOfThisPlace(name) ? "of-this-place" : ""}>
+            <b>{day === null ? words.names[name].what : words.sprayedOn(writeDay(day, tongue))}</b>
+            {isOfThisPlace(name) ? " " : ": "}
+            {words.names[name].mind}
+            {name === "lifting" && now.litresToday > 0 ? (
+              <>
+                {" "}
+                {words.pouredToday(
+                  lengthWords("waterCarried", toSi(now.litresToday, "L"), habits),
+                  weightWords(now.litresToday, habits),
+                )}
+              </>
+            ) : null}
+          </li>
+        ))}
+      </ul>
+      <p>{words.local}</p>
+      <Key onPress={now.understood}>{words.taken}</Key>
+    </section>
+  );
+};

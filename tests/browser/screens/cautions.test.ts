@@ -1,0 +1,96 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { dayOf } from "../../../src/screens/parts/numbers.ts";
+import { beginSample, fieldOf } from "../../bench/seed.ts";
+import { ringOf } from "../../unit/screens/kit-samples.ts";
+import { type OnPhone, onPhone } from "./on-phone.ts";
+
+const today = dayOf(Date.now());
+
+let phone: OnPhone;
+/** Addresses of the two set-outs of a visit on a new field, and of one on another field of its farm. */
+let hole: string;
+let ring: string;
+let secondField: string;
+/** And of one on a field of another farm. */
+let otherFarm: string;
+
+beforeAll(async () => {
+  const { add, rows } = beginSample();
+  const other = add("field", fieldOf("Far End", add("farm", { name: "Other" })));
+  const otherVisit = add("visit", { field: other, day: today, harvestYear: null });
+  const farm = add("farm", { name: "Hill" });
+  const field = add("field", fieldOf("Top Field", farm));
+  const strip = add("strip", { field, name: "left", done: [], wholeField: false, rep: null });
+  add("event", { field, strip: null, day: today, what: "sprayed", words: "" });
+  const second = add("field", fieldOf("Low Field", farm));
+  add("strip", { field: second, name: "all", done: [], wholeField: true, rep: null });
+  const visit = add("visit", { field, day: today, harvestYear: null });
+  const kit = add("kit", { type: "ring", name: "A", insideM: [0.3, 0.3], heightsM: [], outsideM: null });
+  const moment = {
+    v: 2 as const,
+    lookedAtMs: Date.now(),
+    enteredAtMs: Date.now(),
+    monoMs: 0,
+    page: "e".repeat(16),
+    device: "d".repeat(16),
+    by: null,
+  };
+  add("observation", ringOf({ visit, field, strip, ring: kit, startedAtMs: Date.now() }), {
+    entries: [
+      {
+        ...moment,
+        id: "1".padStart(16, "0"),
+        n: 1,
+        type: "pour",
+        ring: "inner",
+        value: 12,
+        unit: "L",
+        typed: "12",
+        timed: "now",
+      },
+    ],
+  });
+  const secondVisit = add("visit", { field: second, day: today, harvestYear: null });
+  phone = await onPhone(rows());
+  hole = `#/visit/${visit}/new-hole`;
+  ring = `#/visit/${visit}/new-ring`;
+  otherFarm = `#/visit/${otherVisit}/new-ring`;
+  secondField = `#/visit/${secondVisit}/new-hole`;
+});
+afterAll(() => phone.close());
+
+const said = (): Promise<string[]> => phone.chromium.page.locator(".cautions li b").allInnerTexts();
+
+it("says before a hole what to mind on this ground, and never holds anyone up", async () => {
+  await phone.goTo(hole);
+  await phone.reads("I have read this");
+  // The ring of this same visit is no reason to keep still about what lies below.
+  expect((await said())[0]).toBe("Buried cables, pipes and drains");
+  expect((await said())[1]).toMatch(/^Sprayed on /);
+  await phone.reads("Mustard water");
+  await phone.reads("The label is the rule");
+  await phone.reads("Local codes, the law and licensed practice come first");
+  await phone.reads("Poured today so far: 12 L. That was 12 kg to carry.");
+});
+
+it("is silent about what was read, at the other test and after a start, and says what is new", async () => {
+  await phone.touch("I have read this");
+  await phone.chromium.page.locator(".cautions").waitFor({ state: "detached" });
+  await phone.goTo(ring);
+  await phone.reads("Top Field");
+  await phone.chromium.page.waitForTimeout(500);
+  expect(await said()).toEqual([]);
+  await phone.chromium.reload();
+  await phone.reads("Top Field");
+  await phone.goTo(secondField);
+  await phone.reads("I have read this");
+  expect(await said()).toEqual(["Buried cables, pipes and drains"]);
+});
+
+it("asks for clean boots, spade and rings on a field of another farm, once", async () => {
+  await phone.goTo(otherFarm);
+  await phone.reads("You come from another farm.");
+  expect(await said()).toEqual(["Buried cables, pipes and drains", "Clean boots, spade and rings"]);
+  await phone.touch("I have read this");
+  await phone.chromium.page.locator(".cautions").waitFor({ state: "detached" });
+});
