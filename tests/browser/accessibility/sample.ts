@@ -1,12 +1,55 @@
 /** A farm with something on every screen, and the address of each. */
 import { href, type Route } from "../../../src/screens/parts/route.ts";
-import { beginSample, fieldOf, lineOf, marksRead, type Rows, sampleStartMs } from "../../bench/seed.ts";
+import {
+  beginSample,
+  fieldOf,
+  lineOf,
+  marksRead,
+  type Rows,
+  type Sample,
+  sampleStartMs,
+} from "../../bench/seed.ts";
+import { entriesAt, holeOf, levelAt, lookAt, type On, ringOf, startAt } from "../../bench/seed-rings.ts";
 
 /** The sample's rows, and the address of every screen that has one. */
 export interface SampleFarm {
   readonly rows: Rows;
   readonly addresses: Readonly<Record<string, string>>;
 }
+
+/** Two rings, one with a number still missing, and two holes, one of them finished. */
+const ringsAndHoles = (add: Sample["add"], on: On) => {
+  const [a, b] = ["A", "B"].map((name) =>
+    add("kit", { type: "ring", name, insideM: [0.15, 0.151], heightsM: [0.12], outsideM: null }),
+  );
+  if (a === undefined || b === undefined) throw new Error("The sample has no rings");
+  add("kit", { type: "hole-template", name: "T1", sidesM: [0.2, 0.2] });
+  add("kit", { type: "bottle", name: "1 L", volumeM3: 0.001 });
+  add("kit", { type: "ruler", name: "steel", stepM: 0.001 });
+  const ring = add("observation", ringOf({ ...on, ring: a }), {
+    entries: entriesAt([
+      [0, startAt],
+      [0, levelAt(80)],
+      [5, levelAt(71)],
+      [10, levelAt(65)],
+      [20, levelAt(55)],
+      [30, levelAt(47)],
+      [60, lookAt],
+    ]),
+  });
+  add("observation", ringOf({ ...on, ring: b }, { place: "wheel-track", mulch: "removed" }));
+  const found = Array.from({ length: 6 }, (_, at) => [at / 4, { type: "worm", from: "soil" }] as const);
+  const hole = add("observation", holeOf(on), { entries: entriesAt(found) });
+  const closed = add("observation", holeOf(on, { number: 2 }), {
+    entries: entriesAt([
+      ...found,
+      [2, { type: "placed", group: "topsoil" }],
+      [3, { type: "placed", group: "young" }],
+      [4, { type: "closed" }],
+    ]),
+  });
+  return { ring, hole, closed };
+};
 
 /** Makes the sample. */
 export const sampleFarm = (): SampleFarm => {
@@ -53,6 +96,17 @@ export const sampleFarm = (): SampleFarm => {
   );
   const [sheet] = finished;
   if (sheet === undefined) throw new Error("The sample has no finished line");
+  const note = add("observation", {
+    type: "note",
+    visit,
+    field,
+    strip,
+    text: "Water stands in the wheel tracks near the gate.",
+    at: { position: null, why: "slow" },
+    person: null,
+    startedAtMs: sampleStartMs + 4_000_000,
+  });
+  const { ring, hole, closed } = ringsAndHoles(add, { visit, field, strip });
   const routes: { readonly [At in Route["at"]]: Extract<Route, { at: At }> } = {
     welcome: { at: "welcome" },
     measure: { at: "measure" },
@@ -60,9 +114,22 @@ export const sampleFarm = (): SampleFarm => {
     "line-new": { at: "line-new", visit },
     line: { at: "line", line: counted },
     "line-sheet": { at: "line-sheet", line: sheet },
+    rings: { at: "rings", visit },
+    "ring-new": { at: "ring-new", visit, follows: null },
+    ring: { at: "ring", ring },
+    "ring-sheet": { at: "ring-sheet", ring },
+    "big-figures": { at: "big-figures", visit },
+    "hole-new": { at: "hole-new", visit },
+    hole: { at: "hole", hole },
+    "hole-sheet": { at: "hole-sheet", hole: closed },
+    "note-new": { at: "note-new", visit, spot: null },
+    note: { at: "note", note },
     fields: { at: "fields" },
     "field-new": { at: "field-new" },
     field: { at: "field", field },
+    map: { at: "map", field, visit: null },
+    boundary: { at: "boundary", field },
+    spot: { at: "spot", field, spot: "new" },
     "worked-out": { at: "worked-out", strip, visit },
     findings: { at: "findings" },
     send: { at: "send" },

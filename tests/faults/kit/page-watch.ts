@@ -21,7 +21,7 @@ export interface PageWatch {
   /** When each touch reached an answer key, milliseconds since the page began. */
   readonly touches: number[];
   readonly writes: WatchedWrite[];
-  /** How many marks the counting screen says are read, whenever that changed. */
+  /** How many marks the counting screen says are read (at rings and holes: entries), whenever that changed. */
   readonly shown: { readonly marks: number; readonly atMs: number }[];
   /** Every text that stood in a bar. */
   readonly bars: string[];
@@ -85,12 +85,17 @@ export function watchPage(): void {
         watch.bars.push(said);
       }
     }
+    // Rings and holes say how many entries count beside what they show.
+    const living = document.querySelector("[data-living]")?.getAttribute("data-living");
     const digits = document.querySelector(".running-question")?.textContent?.replace(/\D/g, "") ?? "";
-    if (digits === "") {
+    if (living == null && digits === "") {
       return;
     }
     // The question names the mark that comes next as long as the rope's pointer stands somewhere.
-    const marks = Number(digits) - (document.querySelector(".rope-here") === null ? 0 : 1);
+    const marks =
+      living == null
+        ? Number(digits) - (document.querySelector(".rope-here") === null ? 0 : 1)
+        : Number(living);
     if (marks === (watch.shown.at(-1)?.marks ?? -1)) {
       return;
     }

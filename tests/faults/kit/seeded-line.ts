@@ -7,13 +7,16 @@ export interface Seeded {
   readonly strip: string;
   readonly rope: string;
   readonly line: string;
+  /** A ring that was started, and a hole without worms. */
+  readonly ring: string;
+  readonly hole: string;
 }
 
 /**
- * Puts a field, a visit, a strip, a rope and a line without marks into the database of the app that is
+ * Puts a field, a visit, a strip, a rope, a line without marks, a ring that was started a minute ago and a
+ * hole without worms into the database of the app that is
  * open in this page, by the browser's own interface, and takes the first questions as answered. It is
- * sent into pages as text and sees nothing around it. A new method (a ring, a hole) adds its observation
- * here.
+ * sent into pages as text and sees nothing around it. A new method adds its observation here.
  */
 export async function putLine(marks: number): Promise<Seeded> {
   const hex = (bytes: number) =>
@@ -72,20 +75,74 @@ export async function putLine(marks: number): Promise<Seeded> {
     askThickness: false,
     startedAtMs: nowMs,
   });
+  const letter = put("kit", {
+    type: "ring",
+    name: "A",
+    insideM: [0.15, null],
+    heightsM: [],
+    outsideM: null,
+  });
+  const on = { visit, field, strip, place: "between-rows", person: null, startedAtMs: nowMs, at: stood };
+  const ring = put("observation", {
+    ...on,
+    type: "ring",
+    ring: letter,
+    outer: null,
+    ruler: null,
+    bottle: null,
+    way: "ruler",
+    rulerReads: "water-depth",
+    mulch: "kept",
+    rimToSoilM: [],
+    planMin: [5, 10, 20, 30, 60],
+    follows: null,
+  });
+  const hole = put("observation", {
+    ...on,
+    type: "hole",
+    template: null,
+    sidesM: [0.2, 0.2],
+    depthM: 0.2,
+    method: null,
+    landUse: "cropland",
+    minutes: null,
+    mustardMin: null,
+    number: 1,
+  });
+  const started = {
+    id: ring,
+    count: 1,
+    columns: Object.fromEntries(
+      Object.entries({
+        v: 2,
+        id: hex(8),
+        n: 1,
+        lookedAtMs: nowMs - 60_000,
+        enteredAtMs: nowMs - 60_000,
+        monoMs: 1000,
+        page: hex(8),
+        device,
+        by: null,
+        type: "start",
+        timed: "now",
+      }).map(([key, all]) => [key, { all }]),
+    ),
+  };
   const db = await new Promise<IDBDatabase>((resolve, reject) => {
     const opening = indexedDB.open("mulchmark");
     opening.onsuccess = () => resolve(opening.result);
     opening.onerror = () => reject(opening.error);
   });
-  const writing = db.transaction(["records", "meta"], "readwrite");
+  const writing = db.transaction(["records", "entries", "meta"], "readwrite");
   for (const row of rows) writing.objectStore("records").put(row);
-  writing.objectStore("meta").put({ welcomed: true }, "settings");
+  writing.objectStore("entries").put(started);
+  writing.objectStore("meta").put({ welcomed: true, toldLocked: true }, "settings");
   await new Promise<void>((resolve, reject) => {
     writing.oncomplete = () => resolve();
     writing.onabort = () => reject(writing.error);
   });
   db.close();
-  return { field, visit, strip, rope, line };
+  return { field, visit, strip, rope, line, ring, hole };
 }
 
 /**
@@ -112,6 +169,20 @@ export async function goToLine(driver: Driver, line: string): Promise<void> {
   }, line);
   await untilCounting(driver);
 }
+
+/** Opens the screen of a ring or a hole as somebody does who comes from another screen. */
+export async function goToTest(driver: Driver, test: "ring" | "hole", id: string): Promise<void> {
+  await untilStarted(driver);
+  await driver.run((address) => {
+    location.hash = address;
+  }, `#/${test}/${id}`);
+  await until("the key is there", () =>
+    driver.run((what) => document.querySelector(`[data-answer=${what}]`) !== null, KEY_OF[test]),
+  );
+}
+
+/** The key that is touched blind at each test. */
+export const KEY_OF = { ring: "look", hole: "worm" } as const;
 
 /** Waits until the counting keys can be touched. */
 export function untilCounting(driver: Driver): Promise<void> {

@@ -11,7 +11,8 @@ export interface Thumb {
 
 /** How to touch. */
 export interface Pace {
-  readonly cover: "residue" | "bare" | "green" | "stone";
+  /** Which key, by its `data-answer`. */
+  readonly cover: "residue" | "bare" | "green" | "stone" | "worm" | "look";
   /** From one touch to the next, milliseconds. */
   readonly everyMs: number;
   readonly touches: number;
