@@ -56,5 +56,94 @@ export const RADIUS_95_PER_68 = 1.621_5;
 export const FIXES_FOR_A_SPREAD = 3;
 export const FIXES_FOR_A_DRIFT = 4;
 
+/** Worms per m² below which cold or dry soil is said beside a count. Own rule. */
+export const LOW_WORMS_PER_M2 = 100;
+
+/** Soil colder than this drives worms down, in °C. From memory. */
+export const SOIL_COLD_C = 8;
+
+/** Soil worked within so many days is said beside a count of worms. Own rule. */
+export const WORKED_RECENTLY_DAYS = 28;
+
+/** People × minutes that differ by more than this factor are said. Own rule. */
+export const EFFORT_RATIO = 1.5;
+
+/** Holes closer than this to each other are not independent (Hodson et al. 2021: 20 to 30 m), in metres. */
+export const NEAR_HOLES_M = 30;
+
+/** Sides and depths of holes that differ by less are the same, as shares of the larger. Own rules. */
+export const SAME_SIDE_SHARE = 0.05;
+export const SAME_DEPTH_SHARE = 0.1;
+
+/** Guides for worms disagree by about this factor on what is many in the same hole. */
+export const GUIDES_APART = 4;
+
+/** Planning before the first hole: mean of a survey of UK fields, 9 worms in 20 × 20 cm (Stroud 2019). */
+export const PLANNING_WORMS_PER_M2 = 225;
+
+/** Exponent of the negative binomial that holes are planned with: worms in clumps. Own rule. */
+export const PLANNING_K = 2;
+
+/** Half width that "how many more holes" plans for unless the person says otherwise: a quarter of the mean. */
+export const WORMS_GIVE_OR_TAKE = 0.25;
+
+/** From this many holes on only the spread seen counts, and the most that are planned for. Own rules. */
+export const HOLES_UNTIL_SEEN = 6;
+export const MOST_HOLES = 300;
+
+/** A ruler that nobody named is read to whole millimetres. Common practice, no source. */
+export const RULER_STEP_MM = 1;
+
+/** Two inside diameters at right angles that differ by more than this share: the ring is out of round. Own rule. */
+export const OUT_OF_ROUND = 0.02;
+
+/** The while of a refill, or between two pours, up to which a curve goes on, in minutes. Own rule. */
+export const JOINED_MIN = 1;
+
+/** Pours that follow within so many minutes bring the level back together. Own rule. */
+export const TOGETHER_MIN = 0.5;
+
+/** A rate this many times the one before it is said: a leak, a burrow or a disturbance. Own rule. */
+export const RATE_ROSE = 1.15;
+
+/** Two readings of a ruler differ from the truth by up to so many of its steps. Arithmetic. */
+export const STEPS_OF_NOISE = 2;
+
+/** Minutes of the *last half hour*. */
+export const LAST_MIN = 30;
+
+/** Three rates agree when they differ by no more than this share of their mean. */
+export const LEVEL_SPREAD = 0.1;
+
+/** Share of the time run that the three intervals span. Own rule; `levellingOf` says why. */
+export const LEVEL_SPAN = 1 / 3;
+
+/** Steps of the ruler in each drop: at 20 a reading that is one step off is 5 % of the rate. Own rule. */
+export const LEVEL_STEPS = 20;
+
+/** None of the three intervals is more than so many times as long as another. Own rule. */
+export const LEVEL_UNEVEN = 5;
+
+/**
+ * How far `√T·A/S` has to be for `F = S√t + At` to agree within 10 % over the last third of T: with
+ * k = 0.58878, 0.54803, 0.51472 and mean 0.55051 it is `(0.07407 − 0.1·0.55051)/0.1`.
+ */
+export const ROOT_TIME_SHARE = 0.190_15;
+
+/** Longest time that a rate is waited for, in minutes from the start: a day. Own rule. */
+export const LONGEST_MIN = 1440;
+
+/** Between the rings over inside the inner ring, from which on water goes sideways. Own rule. */
+export const SIDE_FLOW_RATIO = 2;
+
+/** Coefficient of variation between rings that is planned with before any was read. */
+export const PLANNING_RING_CV = 0.8;
+
+/** Share of tries in which a difference that is there shows. */
+export const POWER = 0.8;
+
+/** Least time between readings of two rings, in minutes. Own rule. */
+export const START_GAP_MIN = 1;
+
 /** Changes whenever results of a field could come out differently, so that kept ones are worked out again. */
 export const FIELD_COVER_VERSION = "field-cover-1";

@@ -3,11 +3,48 @@ import type { Problem, Result } from "../record/result.ts";
 import type { MethodId } from "./methods.ts";
 import type { SourceId } from "./sources.ts";
 
-/** Units in UCUM spelling; "1" is a share between 0 and 1. */
-export type Unit = "1" | "mm" | "m";
+/** Units in UCUM spelling; "1" is a share between 0 and 1, "/{hole}" is per hole. */
+export type Unit =
+  | "1"
+  | "/{hole}"
+  | "/m2"
+  | "mm"
+  | "m"
+  | "mm/h"
+  | "/d"
+  | "d"
+  | "kg"
+  | "kg/har"
+  | "kg/t"
+  | "kg/m3"
+  | "m2/kg"
+  | "{money}/kg"
+  | "{money}/t"
+  | "{money}/har"
+  | "{money}/har/mm"
+  | "kg/har/mm"
+  | "mm/d"
+  | "m/s";
 
 /** What `n` counts: the things whose differences make the range. */
-export type SampledBy = "lines" | "marks" | "readings" | "fixes";
+export type SampledBy =
+  | "lines"
+  | "holes"
+  | "marks"
+  | "readings"
+  | "fixes"
+  | "intervals"
+  | "rings"
+  | "spots"
+  | "strips"
+  | "pairs"
+  | "blocks"
+  | "farms"
+  | "corners"
+  | "years"
+  | "photos"
+  | "quadrats"
+  | "assumptions";
 
 /** Something to say beside a number. It never removes the number. */
 export type Caution = Problem;

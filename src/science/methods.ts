@@ -1,140 +1,26 @@
 /** Every method of this room: its formulas in symbols, its constants and where they come from. */
-import * as constant from "./constants.ts";
+import type { Method } from "./method.ts";
+import { COMPARISON_METHODS } from "./methods/comparison.ts";
+import { EARTHWORM_METHODS } from "./methods/earthworms.ts";
+import { GROUND_COVER_METHODS } from "./methods/ground-cover.ts";
+import { INFILTRATION_METHODS } from "./methods/infiltration.ts";
+import { PLANS_METHODS } from "./methods/plans.ts";
+import { STORMS_METHODS } from "./methods/storms.ts";
+import { STRAW_METHODS } from "./methods/straw.ts";
+import { WATER_METHODS } from "./methods/water.ts";
 import type { SourceId } from "./sources.ts";
 
-/** A number that a formula holds. */
-export interface Constant {
-  readonly symbol: string;
-  readonly value: number;
-  /** UCUM; "1" where the number has no dimension. */
-  readonly unit: string;
-  readonly source: SourceId;
-}
-
-export interface Method {
-  /** In symbols; each symbol has its words in the message catalogue. */
-  readonly formulas: readonly string[];
-  readonly constants: readonly Constant[];
-  readonly sources: readonly SourceId[];
-}
-
-const LEVEL = {
-  symbol: "1−α",
-  value: constant.CONFIDENCE_LEVEL,
-  unit: "1",
-  source: "own-rule",
-} as const satisfies Constant;
-const PLANNED = {
-  symbol: "k",
-  value: constant.PLANNING_SPREAD,
-  unit: "1",
-  source: "laflen-1981",
-} as const satisfies Constant;
+export type { Constant, Method } from "./method.ts";
 
 export const METHODS = {
-  "marks-share": {
-    formulas: ["p = h / m", "m = m_all − m_not_read"],
-    constants: [],
-    sources: ["missouri-g1570", "nebraska-254"],
-  },
-  "whole-percent": {
-    formulas: ["q_i = 100·h_i / m", "Σ q_i = 100"],
-    constants: [],
-    sources: ["largest-remainder"],
-  },
-  "wilson-one-line": {
-    formulas: ["(p + z²/2m ± z·√(p(1−p)/m + z²/4m²)) / (1 + z²/m)"],
-    constants: [LEVEL],
-    sources: ["wilson-1927"],
-  },
-  "strip-ratio": {
-    formulas: ["p = Σh_i / Σm_i"],
-    constants: [],
-    sources: ["lohr-1999", "missouri-g1570"],
-  },
-  "logit-t": {
-    formulas: [
-      "SE² = n/(n−1) · Σ(h_i − p·m_i)² / (Σm_i)²",
-      "L = ln(p/(1−p))",
-      "SE_L = SE / (p(1−p))",
-      "1 / (1 + exp(−(L ± t_{n−1}·SE_L)))",
-    ],
-    constants: [LEVEL],
-    sources: ["lohr-1999", "korn-graubard-1999"],
-  },
-  "logit-t-planned": {
-    formulas: [
-      "SE² = k²·p(1−p) / Σm_i",
-      "L = ln(p/(1−p))",
-      "SE_L = SE / (p(1−p))",
-      "1 / (1 + exp(−(L ± t_{n−1}·SE_L)))",
-    ],
-    constants: [LEVEL, PLANNED],
-    sources: ["laflen-1981", "korn-graubard-1999", "own-rule"],
-  },
-  "one-sided-exact": {
-    formulas: ["m_e = Σm_i / k²", "1 − p_upper = α^(1/m_e)", "p_lower = α^(1/m_e)"],
-    constants: [LEVEL, PLANNED],
-    sources: ["clopper-pearson-1934", "laflen-1981", "own-rule"],
-  },
-  "lines-needed": {
-    formulas: [
-      "s² = w·k²·p(1−p)/m + (1−w)·n·SE²",
-      "w = (6−n)/5",
-      "t_{N−1}·s/√N ≤ d",
-      "s_low² , s_high² = ν·s² / χ²_{ν; 1/2 ± b/2} , ν = max(5, n−1)",
-    ],
-    constants: [
-      { symbol: "d", value: constant.GIVE_OR_TAKE, unit: "1", source: "own-rule" },
-      PLANNED,
-      { symbol: "b", value: constant.BAND_LEVEL, unit: "1", source: "own-rule" },
-      { symbol: "n_seen", value: constant.LINES_UNTIL_SEEN, unit: "1", source: "own-rule" },
-    ],
-    sources: ["laflen-1981", "nist-handbook", "own-rule"],
-  },
-  "chance-logit-t": {
-    formulas: ["F_{t,n−1}((L − L_target) / SE_L)", "1 − p_target^m_e", "(1 − p_target)^m_e"],
-    constants: [PLANNED],
-    sources: ["lohr-1999", "korn-graubard-1999", "own-rule"],
-  },
-  "in-step": {
-    formulas: ["a = d·sin θ", "φ_j = frac(j·a/w)", "g = max gap(φ)", "g > max(1/5, 2/m)", "(m−1)·a ≥ W"],
-    constants: [{ symbol: "g_max", value: constant.WIDEST_GAP_SHARE, unit: "1", source: "own-rule" }],
-    sources: ["rickman-1996", "geometry", "own-rule"],
-  },
-  "across-pass": {
-    formulas: ["x_j = x_1 + (j−1)·d·sin θ", "y_j = |x_j − W·round(x_j/W)|", "p_c = h_c / m_c"],
-    constants: [{ symbol: "c", value: constant.PASS_CLASSES, unit: "1", source: "own-rule" }],
-    sources: ["geometry", "own-rule"],
-  },
-  "mean-t": {
-    formulas: ["x̄ = Σx_i / n", "x̄ ± t_{n−1}·s/√n"],
-    constants: [LEVEL],
-    sources: ["nist-handbook"],
-  },
-  "line-mean-t": {
-    formulas: ["x̄ = Σy_i / Σm_i", "SE² = n/(n−1) · Σ(y_i − x̄·m_i)² / (Σm_i)²", "x̄ ± t_{n−1}·SE"],
-    constants: [LEVEL],
-    sources: ["lohr-1999", "nist-handbook"],
-  },
-  "standing-still": {
-    formulas: [
-      "w_i = 1 / max(r_i, 1)²",
-      "φ = weighted median(φ_i)",
-      "λ = weighted median(λ_i)",
-      "s = c·weighted median(d_i)",
-    ],
-    constants: [{ symbol: "c", value: constant.RADIUS_95_PER_MEDIAN, unit: "1", source: "geometry" }],
-    sources: ["w3c-geolocation", "nima-tr8350-2", "geometry", "own-rule"],
-  },
-  "short-distance": {
-    formulas: ["M = a(1−e²) / (1−e²sin²φ)^{3/2}", "N = a / √(1−e²sin²φ)", "d = √((M·Δφ)² + (N·cos φ·Δλ)²)"],
-    constants: [
-      { symbol: "a", value: constant.WGS84_SEMI_MAJOR_M, unit: "m", source: "nima-tr8350-2" },
-      { symbol: "1/f", value: constant.WGS84_INVERSE_FLATTENING, unit: "1", source: "nima-tr8350-2" },
-    ],
-    sources: ["nima-tr8350-2", "geometry"],
-  },
+  ...GROUND_COVER_METHODS,
+  ...EARTHWORM_METHODS,
+  ...INFILTRATION_METHODS,
+  ...COMPARISON_METHODS,
+  ...STRAW_METHODS,
+  ...WATER_METHODS,
+  ...PLANS_METHODS,
+  ...STORMS_METHODS,
 } as const satisfies Readonly<Record<string, Method>>;
 
 export type MethodId = keyof typeof METHODS;

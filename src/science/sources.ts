@@ -1,17 +1,15 @@
 /** Where the formulas and constants come from, for "How this was worked out". */
 
-/**
- * How well a source stands: read as published · what people in the trade do, without a text to point at ·
- * from memory, not yet checked against the text · derived in this product from what is stated beside it.
- */
-export type Mark = "published" | "common-practice" | "not-checked" | "derived";
+import type { Source } from "./source.ts";
+import { COMPARISON_SOURCES } from "./sources/comparison.ts";
+import { EARTHWORM_SOURCES } from "./sources/earthworms.ts";
+import { INFILTRATION_SOURCES } from "./sources/infiltration.ts";
+import { PLANS_SOURCES } from "./sources/plans.ts";
+import { STORMS_SOURCES } from "./sources/storms.ts";
+import { STRAW_SOURCES } from "./sources/straw.ts";
+import { WATER_SOURCES } from "./sources/water.ts";
 
-/** One source as it is shown. */
-export interface Source {
-  readonly citation: string;
-  readonly mark: Mark;
-  readonly address?: string;
-}
+export type { Mark, Source } from "./source.ts";
 
 export const SOURCES = {
   "missouri-g1570": {
@@ -81,6 +79,13 @@ export const SOURCES = {
     mark: "derived",
   },
   "own-rule": { citation: "A rule of this product, stated in full beside its formula", mark: "derived" },
+  ...EARTHWORM_SOURCES,
+  ...INFILTRATION_SOURCES,
+  ...COMPARISON_SOURCES,
+  ...STRAW_SOURCES,
+  ...WATER_SOURCES,
+  ...PLANS_SOURCES,
+  ...STORMS_SOURCES,
 } as const satisfies Readonly<Record<string, Source>>;
 
 export type SourceId = keyof typeof SOURCES;

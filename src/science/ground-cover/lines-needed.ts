@@ -9,7 +9,7 @@ import {
   SAMPLES_FOR_A_RANGE,
 } from "../constants.ts";
 import type { Caution, Worked } from "../estimate.ts";
-import { sourcesOf } from "../methods.ts";
+import { sourcesOfCover } from "../methods/ground-cover.ts";
 import { chiSquareQuantile, studentQuantile } from "../statistics/distributions.ts";
 import type { Counting, CoverKind, LineCounts } from "./line.ts";
 import { stripShare } from "./strip-share.ts";
@@ -123,6 +123,6 @@ export const linesNeeded = (
     sampledBy: "lines",
     cautions,
     methods: ["lines-needed"],
-    sources: sourcesOf(["lines-needed"]),
+    sources: sourcesOfCover(["lines-needed"]),
   });
 };

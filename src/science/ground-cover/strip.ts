@@ -2,15 +2,20 @@
 import { failed, ok, type Result } from "../../record/result.ts";
 import { CONFIDENCE_LEVEL, FEW_HITS, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Estimate, Interval } from "../estimate.ts";
-import { type MethodId, sourcesOf } from "../methods.ts";
+import { type GroundCoverMethodId, sourcesOfCover } from "../methods/ground-cover.ts";
 import { studentQuantile } from "../statistics/distributions.ts";
 import { largestShareUnseen, wilsonInterval } from "../statistics/proportion.ts";
 import { type Counting, type CoverKind, hitsOf, type LineCounts } from "./line.ts";
 import { type StripShare, stripShare } from "./strip-share.ts";
 
+/** A range made by one of these methods. */
+interface CoverInterval extends Interval {
+  readonly method: GroundCoverMethodId;
+}
+
 const fromLogit = (logit: number): number => 1 / (1 + Math.exp(-logit));
 
-const oneSided = (strip: StripShare): Result<Interval> => {
+const oneSided = (strip: StripShare): Result<CoverInterval> => {
   const unseen = largestShareUnseen(strip.effectiveMarks, CONFIDENCE_LEVEL);
   if (!unseen.ok) return unseen;
   const none = strip.hits === 0;
@@ -23,7 +28,7 @@ const oneSided = (strip: StripShare): Result<Interval> => {
   });
 };
 
-const logitRange = (strip: StripShare): Result<Interval> => {
+const logitRange = (strip: StripShare): Result<CoverInterval> => {
   const t = studentQuantile((1 + CONFIDENCE_LEVEL) / 2, strip.lines - 1);
   if (!t.ok) return t;
   const { share } = strip;
@@ -87,7 +92,7 @@ export const coverOfStrip = (
   const cautions: Caution[] = [...strip.cautions];
   const misses = strip.marks - strip.hits;
   const sure = strip.hits === 0 || misses === 0;
-  let range: Result<Interval>;
+  let range: Result<CoverInterval>;
   if (strip.lines < SAMPLES_FOR_A_RANGE)
     range = failed("science/too-few-lines", { needs: SAMPLES_FOR_A_RANGE, has: strip.lines });
   else if (sure) {
@@ -101,7 +106,7 @@ export const coverOfStrip = (
     if (strip.hits < FEW_HITS) cautions.push({ code: "science/few-hits", facts: { hits: strip.hits } });
     else if (misses < FEW_HITS) cautions.push({ code: "science/few-misses", facts: { misses } });
   }
-  const methods: MethodId[] = range.ok ? ["strip-ratio", range.value.method] : ["strip-ratio"];
+  const methods: GroundCoverMethodId[] = range.ok ? ["strip-ratio", range.value.method] : ["strip-ratio"];
   return ok({
     value: strip.share,
     unit: "1",
@@ -110,7 +115,7 @@ export const coverOfStrip = (
     range,
     cautions,
     methods,
-    sources: sourcesOf(methods),
+    sources: sourcesOfCover(methods),
   });
 };
 
@@ -131,7 +136,7 @@ export const coverOfLine = (line: LineCounts, kind: CoverKind, counting: Countin
   const { hits, marks, notRead } = hit.value;
   const bounds = wilsonInterval(hits, marks, CONFIDENCE_LEVEL);
   if (!bounds.ok) return bounds;
-  const methods: MethodId[] = ["marks-share", "wilson-one-line"];
+  const methods: GroundCoverMethodId[] = ["marks-share", "wilson-one-line"];
   const cautions: Caution[] = [{ code: "science/one-line-only", facts: { marks } }];
   if (notRead > 0) cautions.push({ code: "science/marks-not-read", facts: { notRead, marks } });
   return ok({
@@ -142,6 +147,6 @@ export const coverOfLine = (line: LineCounts, kind: CoverKind, counting: Countin
     range: ok({ ...bounds.value, level: CONFIDENCE_LEVEL, sides: "both", method: "wilson-one-line" }),
     cautions,
     methods,
-    sources: sourcesOf(methods),
+    sources: sourcesOfCover(methods),
   });
 };

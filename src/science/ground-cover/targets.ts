@@ -2,7 +2,7 @@
 import { failed, ok, type Result } from "../../record/result.ts";
 import { SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Worked } from "../estimate.ts";
-import { sourcesOf } from "../methods.ts";
+import { sourcesOfCover } from "../methods/ground-cover.ts";
 import type { SourceId } from "../sources.ts";
 import { studentProbability } from "../statistics/distributions.ts";
 import type { Counting, CoverKind, LineCounts } from "./line.ts";
@@ -104,6 +104,6 @@ export const chanceOfAtLeast = (
     sampledBy: "lines",
     cautions,
     methods: ["strip-ratio", "chance-logit-t"],
-    sources: sourcesOf(["strip-ratio", "chance-logit-t"]),
+    sources: sourcesOfCover(["strip-ratio", "chance-logit-t"]),
   });
 };

@@ -7,7 +7,7 @@ import {
   RADIUS_95_PER_MEDIAN,
 } from "../constants.ts";
 import type { Caution, Worked } from "../estimate.ts";
-import { sourcesOf } from "../methods.ts";
+import { sourcesOfCover } from "../methods/ground-cover.ts";
 import { weightedMedian } from "../statistics/weighted-median.ts";
 import { isPlace, type LatitudeLongitude, roughDistanceM, turnedDeg } from "./distance.ts";
 
@@ -149,6 +149,6 @@ export const standingStill = (fixes: readonly Fix[]): Result<StandingPosition> =
     sampledBy: "fixes",
     cautions,
     methods: ["standing-still", "short-distance"],
-    sources: sourcesOf(["standing-still", "short-distance"]),
+    sources: sourcesOfCover(["standing-still", "short-distance"]),
   });
 };

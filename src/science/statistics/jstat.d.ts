@@ -5,9 +5,20 @@ declare module "jstat" {
       cdf(x: number, degreesOfFreedom: number): number;
       inv(probability: number, degreesOfFreedom: number): number;
     };
-    readonly normal: { inv(probability: number, mean: number, standardDeviation: number): number };
-    readonly beta: { inv(probability: number, alpha: number, beta: number): number };
-    readonly chisquare: { inv(probability: number, degreesOfFreedom: number): number };
+    readonly normal: {
+      cdf(x: number, mean: number, standardDeviation: number): number;
+      inv(probability: number, mean: number, standardDeviation: number): number;
+    };
+    readonly beta: {
+      cdf(x: number, alpha: number, beta: number): number;
+      inv(probability: number, alpha: number, beta: number): number;
+    };
+    readonly centralF: { cdf(x: number, above: number, below: number): number };
+    readonly noncentralt: { cdf(x: number, degreesOfFreedom: number, noncentrality: number): number };
+    readonly chisquare: {
+      cdf(x: number, degreesOfFreedom: number): number;
+      inv(probability: number, degreesOfFreedom: number): number;
+    };
   }
   const jStat: Distributions;
   export = jStat;

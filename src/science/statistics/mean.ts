@@ -2,7 +2,8 @@
 import { failed, ok, type Result } from "../../record/result.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Estimate, Interval, SampledBy, Unit } from "../estimate.ts";
-import { type MethodId, sourcesOf } from "../methods.ts";
+import { type GroundCoverMethodId, sourcesOfCover } from "../methods/ground-cover.ts";
+import type { MethodId } from "../methods.ts";
 import { type Cluster, clusterRatio } from "./cluster-ratio.ts";
 import { studentQuantile } from "./distributions.ts";
 
@@ -31,7 +32,7 @@ const meanOf = (
   clusters: readonly Cluster[],
   unit: Unit,
   sampledBy: SampledBy,
-  method: MethodId,
+  method: GroundCoverMethodId,
 ): Result<Estimate> => {
   const seen = clusterRatio(clusters);
   if (!seen.ok) return seen;
@@ -45,7 +46,7 @@ const meanOf = (
     range: alike ? failed("science/all-alike", { n }) : rangeAbout(ratio, standardError, n, method),
     cautions: [],
     methods: [method],
-    sources: sourcesOf([method]),
+    sources: sourcesOfCover([method]),
   });
 };
 

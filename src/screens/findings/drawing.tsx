@@ -1,12 +1,14 @@
 /** Strips side by side on one line from 0 to 100 %: value, range and target, told apart without colour. */
+
 import type { CoverFound } from "../../science/ground-cover/field-cover.ts";
 import { nameWithFate } from "../fields/cover-model.ts";
-import { useHouse } from "../parts/house.ts";
 import { writeNumber, writePercent } from "../parts/numbers.ts";
 import { rangeWords } from "../parts/range-words.ts";
 import { href } from "../parts/route.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import { useWordsWith } from "../parts/words-of.ts";
 import type { StripFound } from "./model.ts";
+import { FINDINGS_WORDS } from "./words.ts";
 
 /** Marker and dash per series; with the colour of the same number they repeat after four. */
 const MARKERS = [
@@ -67,7 +69,7 @@ const ROOM = 0.4;
 const LEAN = 0.2;
 
 const Axis = ({ target }: { readonly target: number | null }) => {
-  const words = useHouse().words.value.findings;
+  const words = useWordsWith(FINDINGS_WORDS).findings;
   const within = (end: number, most: number): boolean => target !== null && Math.abs(target - end) < most;
   const anchor = within(0, LEAN) ? "start" : within(1, LEAN) ? "end" : "middle";
   const x = target === null ? "0" : { start: "0", end: "100%", middle: across(target) }[anchor];
@@ -97,7 +99,7 @@ export const Drawing = (props: {
   readonly strips: readonly StripFound[];
   readonly target: number | null;
 }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FINDINGS_WORDS);
   const { target } = props;
   return (
     <div class="drawing">

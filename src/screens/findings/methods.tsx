@@ -1,10 +1,13 @@
 /** The methods behind a number: each in words, in symbols, and with the constants that it holds. */
+
 import { METHODS, type MethodId } from "../../science/methods.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeNumber } from "../parts/numbers.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import { useWordsWith } from "../parts/words-of.ts";
 import { commonSymbolsIn } from "./common-symbols.ts";
 import { SPECIALIST } from "./specialist.ts";
+import { FINDINGS_WORDS } from "./words.ts";
 import type { ConstantUsed, WorkedOut } from "./worked-out-model.ts";
 
 /** A subscript that ends a symbol belongs to what stood in braces behind it. */
@@ -12,7 +15,7 @@ const shownSymbol = (symbol: string): string => symbol.replace(/_$/, "");
 
 export const Methods = ({ now }: { readonly now: WorkedOut }) => {
   const { words: live, settings } = useHouse();
-  const words = live.value.workedOut;
+  const words = useWordsWith(FINDINGS_WORDS).workedOut;
   const { targetPercent, stonesCount } = settings.value;
   if (now.methods.length === 0) return null;
   const special = SPECIALIST[settings.value.language];
@@ -55,8 +58,8 @@ const Explained = (props: { readonly symbol: string; readonly says: string }) =>
 );
 
 const Method = (props: { readonly id: MethodId; readonly constants: readonly ConstantUsed[] }) => {
-  const { words: live, settings } = useHouse();
-  const words = live.value.workedOut;
+  const { settings } = useHouse();
+  const words = useWordsWith(FINDINGS_WORDS).workedOut;
   const special = SPECIALIST[settings.value.language];
   const { id, constants } = props;
   return (

@@ -1,6 +1,6 @@
 /** Findings: what the newest visit of each field says, strip beside strip. */
+
 import { useState } from "preact/hooks";
-import type { Catalogue } from "../catalogue.ts";
 import { nameWithFate } from "../fields/cover-model.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
@@ -12,8 +12,10 @@ import { Page } from "../parts/page.tsx";
 import { rangeWords } from "../parts/range-words.ts";
 import { href } from "../parts/route.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import { useWordsWith } from "../parts/words-of.ts";
 import { Drawing } from "./drawing.tsx";
 import { type FieldFound, readFindings, type StripFound } from "./model.ts";
+import { FINDINGS_WORDS, type FindingsWords } from "./words.ts";
 import "./findings.css";
 
 /** Fields shown before "show more". */
@@ -21,7 +23,7 @@ const AT_ONCE = 8;
 
 export const FindingsScreen = () => {
   const house = useHouse();
-  const words = house.words.value;
+  const words = useWordsWith(FINDINGS_WORDS);
   const settings = house.settings.value;
   const [most, setMost] = useState(AT_ONCE);
   const latest = useLive(() => readFindings(house, settings, most), [settings, most]);
@@ -47,7 +49,7 @@ export const FindingsScreen = () => {
 };
 
 const Found = (props: { readonly found: FieldFound; readonly targetPercent: number | null }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FINDINGS_WORDS);
   const { found, targetPercent } = props;
   const [table, setTable] = useState(false);
   const measured = found.strips.filter(({ on }) => on.cover.ok);
@@ -77,13 +79,13 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
 };
 
 /** What may be said of strips that lie side by side. */
-const besideWords = (words: Catalogue, strips: readonly StripFound[]): string => {
+const besideWords = (words: FindingsWords, strips: readonly StripFound[]): string => {
   const reps = new Set(strips.map(({ strip }) => strip?.body.rep ?? null));
   return reps.size > 1 && !reps.has(null) ? words.findings.reps : words.findings.twoPlaces;
 };
 
 const Chances = (props: { readonly strips: readonly StripFound[]; readonly targetPercent: number }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FINDINGS_WORDS);
   const percent = writeNumber(props.targetPercent, TONGUE, 1);
   const able = props.strips.some(({ on }) => on.chance !== null);
   return (
@@ -106,7 +108,7 @@ const Chances = (props: { readonly strips: readonly StripFound[]; readonly targe
 };
 
 const Table = ({ strips }: { readonly strips: readonly StripFound[] }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FINDINGS_WORDS);
   return (
     <table class="figures strips-table">
       <thead>

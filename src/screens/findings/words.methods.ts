@@ -1,12 +1,14 @@
 /** What the methods are called, and how well their sources stand. */
 import type { MethodId } from "../../science/methods.ts";
 import type { Mark } from "../../science/sources.ts";
-
-/** A method in plain words; the scientific term stands with it. */
-export interface MethodWords {
-  readonly title: string;
-  readonly says: string;
-}
+import type { MethodWords } from "./method-words.ts";
+import { comparisonMethods } from "./specialist/comparison.ts";
+import { earthwormMethods } from "./specialist/earthworms.ts";
+import { infiltrationMethods } from "./specialist/infiltration.ts";
+import { plansMethods } from "./specialist/plans.ts";
+import { stormsMethods } from "./specialist/storms.ts";
+import { strawMethods } from "./specialist/straw.ts";
+import { waterMethods } from "./specialist/water.ts";
 
 export const methodWords: Readonly<Record<MethodId, MethodWords>> = {
   "marks-share": {
@@ -69,6 +71,13 @@ export const methodWords: Readonly<Record<MethodId, MethodWords>> = {
     title: "Distance between two positions",
     says: "On the shape of the earth, good for distances within a field.",
   },
+  ...earthwormMethods,
+  ...infiltrationMethods,
+  ...comparisonMethods,
+  ...strawMethods,
+  ...waterMethods,
+  ...plansMethods,
+  ...stormsMethods,
 };
 
 export const markWords: Readonly<Record<Mark | "your-setting", string>> = {

@@ -4,9 +4,10 @@
 export const scienceWords: Readonly<Record<string, string>> = {
   "science/accuracy-not-stated": "The device did not say how good its position is.",
   "science/all-alike": "All readings are the same: the ruler is too coarse to show how much they differ.",
-  "science/few-hits": "Only {hits} marks hit in all: the range tends to be too narrow. More lines help.",
+  "science/few-hits":
+    "Only {hits} {hits|mark|marks} hit in all: the range tends to be too narrow. More lines help.",
   "science/few-misses":
-    "Only {misses} marks missed in all: the range tends to be too narrow. More lines help.",
+    "Only {misses} {misses|mark|marks} missed in all: the range tends to be too narrow. More lines help.",
   "science/fixes-left-out": "Position readings that name no place on earth were left out: {fixes}.",
   "science/in-step-with-rows":
     "Marks and rows fall in step: the marks meet the same places of every row. Lay the line at another angle.",
@@ -18,8 +19,8 @@ export const scienceWords: Readonly<Record<string, string>> = {
     "The {lines} lines agree to the mark. A usual spread stands in for theirs.",
   "science/lines-without-marks": "Lines without a mark that was read were left out: {lines}.",
   "science/marks-not-independent":
-    "All or none of {marks} marks hit. Marks on one line are not independent: they count for {effectiveMarks}.",
-  "science/marks-not-read": "{notRead} marks were not read and are left out.",
+    "All or none of {marks} {marks|mark|marks} hit. Marks on one line are not independent: they count for {effectiveMarks}.",
+  "science/marks-not-read": "{notRead} {notRead|mark was|marks were} not read and {notRead|is|are} left out.",
   "science/moving": "The position was moving: were you standing still?",
   "science/no-degrees-of-freedom": "There are too few lines to work with.",
   "science/no-line-yet": "Before the first line this is a plan only.",
@@ -37,8 +38,8 @@ export const scienceWords: Readonly<Record<string, string>> = {
   "science/one-line-only": "This range speaks of one line only, not of the strip.",
   "science/too-far-apart": "The two positions lie too far apart to belong to one line.",
   "science/too-few-fixes": "Too few position readings to say how steady they were: {has} of {needs}.",
-  "science/too-few-lines": "Too few lines to give a range: it needs {needs}, there are {has}.",
-  "science/too-few-samples": "Too few readings to give a range: it needs {needs}, there are {has}.",
+  "science/too-few-lines": "Too few lines to give a range: it needs {needs}, there {has|is|are} {has}.",
+  "science/too-few-samples": "Too few readings to give a range: it needs {needs}, there {has|is|are} {has}.",
   "science/too-many-lines":
     "More than {most} lines would be needed: a rope with more marks helps more than another line.",
   "results/no-worker":

@@ -1,4 +1,11 @@
 /** Every symbol of every formula, in words. */
+import { comparisonSymbols } from "./specialist/comparison.ts";
+import { earthwormSymbols } from "./specialist/earthworms.ts";
+import { infiltrationSymbols } from "./specialist/infiltration.ts";
+import { plansSymbols } from "./specialist/plans.ts";
+import { stormsSymbols } from "./specialist/storms.ts";
+import { strawSymbols } from "./specialist/straw.ts";
+import { waterSymbols } from "./specialist/water.ts";
 import type { CommonSymbol, SymbolWords } from "./symbols.ts";
 
 const lower = "lower end of the range";
@@ -173,4 +180,11 @@ export const symbolWords: SymbolWords = {
     Δλ: "difference of the longitudes",
     "1/f": "how flat the earth is, one part in",
   },
+  ...earthwormSymbols,
+  ...infiltrationSymbols,
+  ...comparisonSymbols,
+  ...strawSymbols,
+  ...waterSymbols,
+  ...plansSymbols,
+  ...stormsSymbols,
 };

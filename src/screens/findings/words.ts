@@ -1,6 +1,7 @@
 import { writeNumber } from "../parts/numbers.ts";
 import type { TradeWords } from "../parts/trade.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import type { WordsOf } from "../parts/words-of.ts";
 
 /** A chance as people say it; nearly sure is never said as sure. */
 const inHundred = (chance: number): string => {
@@ -9,8 +10,7 @@ const inHundred = (chance: number): string => {
   return whole <= 0 ? "less than 1 in 100" : `about ${writeNumber(whole, TONGUE)} in 100`;
 };
 
-/** Words of the findings, and of how a number was worked out. */
-export const findingsWords = (trade: TradeWords) => ({
+const english = (trade: TradeWords) => ({
   findings: {
     title: "Findings",
     none: "No finding yet. Ground cover stands here once a line is finished.",
@@ -49,12 +49,13 @@ export const findingsWords = (trade: TradeWords) => ({
     place: "Place",
     placeNotSaid: "not said",
     notFinished: "not finished, left out",
+    nothingRead: "nothing was read, left out",
     notRead: (count: number) => `${writeNumber(count, TONGUE)} not read`,
     hitMeans: (stones: boolean) =>
       stones
         ? `A mark hits when the raindrop meets residue, living green or ${trade.stone} there first. ${trade.stone.charAt(0).toUpperCase()}${trade.stone.slice(1)} counts because you said so in the settings.`
         : `A mark hits when the raindrop meets residue or living green there first. ${trade.stone.charAt(0).toUpperCase()}${trade.stone.slice(1)} is reported and does not count.`,
-    allKinds: "What lay at the marks, in percent of 100",
+    allKinds: "What lay at the marks, in percent",
     cautions: "To bear in mind",
     noCautions: "Nothing beyond the range itself.",
     formulas: "Formulas",
@@ -77,3 +78,7 @@ export const findingsWords = (trade: TradeWords) => ({
     yourSettings: "Your settings",
   },
 });
+
+/** Words of the findings, and of how a number was worked out. */
+export type FindingsWords = ReturnType<typeof english>;
+export const FINDINGS_WORDS: WordsOf<FindingsWords> = { en: english };

@@ -1,6 +1,8 @@
 /** How a strip's ground cover was worked out: readings, formulas in words and symbols, constants, sources. */
+
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
+import { endedUnread } from "../../record/line/finished.ts";
 import { KINDS_OF_A_MARK } from "../../science/ground-cover/line.ts";
 import { SOURCES } from "../../science/sources.ts";
 import { sentenceFor } from "../catalogue.ts";
@@ -15,8 +17,11 @@ import { Page } from "../parts/page.tsx";
 import { rangeWords } from "../parts/range-words.ts";
 import { href } from "../parts/route.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import { useWordsOf, useWordsWith } from "../parts/words-of.ts";
 import { Methods } from "./methods.tsx";
+import { SENTENCES } from "./sentences.ts";
 import { SPECIALIST } from "./specialist.ts";
+import { FINDINGS_WORDS } from "./words.ts";
 import { readWorkedOut, type WorkedOut } from "./worked-out-model.ts";
 import "./findings.css";
 
@@ -25,7 +30,7 @@ export const WorkedOutScreen = (props: {
   readonly visit: RecordId<"visit"> | null;
 }) => {
   const house = useHouse();
-  const words = house.words.value;
+  const words = useWordsWith(FINDINGS_WORDS);
   const settings = house.settings.value;
   const { strip, visit } = props;
   const now = useLive(() => readWorkedOut(house, settings, strip, visit), [strip, visit, settings]);
@@ -54,8 +59,8 @@ export const WorkedOutScreen = (props: {
 };
 
 const Sheet = ({ now }: { readonly now: WorkedOut }) => {
-  const { words: live, settings } = useHouse();
-  const words = live.value;
+  const { settings } = useHouse();
+  const words = useWordsWith(FINDINGS_WORDS);
   const { cover } = now.cover;
   return (
     <>
@@ -88,7 +93,8 @@ const Sheet = ({ now }: { readonly now: WorkedOut }) => {
 };
 
 const Cautions = ({ now }: { readonly now: WorkedOut }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FINDINGS_WORDS);
+  const sentences = useWordsOf(SENTENCES);
   if (!now.cover.cover.ok) return null;
   return (
     <section class="ruled">
@@ -96,7 +102,7 @@ const Cautions = ({ now }: { readonly now: WorkedOut }) => {
       {now.cautions.length === 0 ? <p>{words.workedOut.noCautions}</p> : null}
       <ul class="caution-list">
         {now.cautions.map((caution) => (
-          <li key={caution.code}>{sentenceFor(words, caution)}</li>
+          <li key={caution.code}>{sentenceFor(words, caution, sentences)}</li>
         ))}
       </ul>
     </section>
@@ -107,8 +113,8 @@ const Cautions = ({ now }: { readonly now: WorkedOut }) => {
 const AT_ONCE = 40;
 
 const Readings = ({ now }: { readonly now: WorkedOut }) => {
-  const { words: live, settings } = useHouse();
-  const words = live.value;
+  const { settings } = useHouse();
+  const words = useWordsWith(FINDINGS_WORDS);
   const [all, setAll] = useState(false);
   const lines = all ? now.lines : now.lines.slice(0, AT_ONCE);
   return (
@@ -138,7 +144,11 @@ const Readings = ({ now }: { readonly now: WorkedOut }) => {
               </td>
               <td class="number">
                 {words.workedOut.of(writeNumber(hits, TONGUE), writeNumber(marks, TONGUE))}
-                {line.finished ? null : <small>{words.workedOut.notFinished}</small>}
+                {line.finished ? null : (
+                  <small>
+                    {endedUnread(line.reading) ? words.workedOut.nothingRead : words.workedOut.notFinished}
+                  </small>
+                )}
                 {line.counts.notRead === 0 ? null : (
                   <small>{words.workedOut.notRead(line.counts.notRead)}</small>
                 )}
@@ -155,7 +165,7 @@ const Readings = ({ now }: { readonly now: WorkedOut }) => {
 };
 
 const Kinds = ({ now }: { readonly now: WorkedOut }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FINDINGS_WORDS);
   if (!now.kinds.ok) return null;
   const kinds = now.kinds.value;
   return (
@@ -176,8 +186,8 @@ const Kinds = ({ now }: { readonly now: WorkedOut }) => {
 };
 
 const Sources = ({ now }: { readonly now: WorkedOut }) => {
-  const { words: live, settings } = useHouse();
-  const words = live.value;
+  const { settings } = useHouse();
+  const words = useWordsWith(FINDINGS_WORDS);
   const { marks } = SPECIALIST[settings.value.language];
   if (now.sources.length === 0) return null;
   return (

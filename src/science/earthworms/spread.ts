@@ -1,0 +1,82 @@
+/** How unevenly worms lie over the holes: for the specialist's page. */
+import { failed, ok, type Result } from "../../record/result.ts";
+import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
+import type { Estimate, Worked } from "../estimate.ts";
+import { sourcesOf } from "../methods.ts";
+import { type Dispersion, dispersionOf, negativeBinomialK } from "../statistics/negative-binomial.ts";
+import { exactInterval } from "../statistics/proportion.ts";
+import { sameSides } from "./conditions.ts";
+import { countedHoles } from "./field.ts";
+import type { HoleCount } from "./hole-count.ts";
+
+/** The spread of the holes. */
+export interface HolesSpread extends Worked {
+  readonly dispersion: Result<Dispersion>;
+  /** The negative-binomial k, or that no over-dispersion was seen; never a number for it. */
+  readonly k: Result<number>;
+  /** Share of the holes with any worm. */
+  readonly occupied: Estimate;
+}
+
+/**
+ * A share of holes with its exact range, from three holes on.
+ *
+ * @param hits holes that have it, whole, 0 to `holes`
+ * @param holes whole, 1 or more
+ * @returns `science/nothing-read` for no holes, `science/not-a-count` for anything that is not a count
+ *
+ * Source: Clopper & Pearson 1934.
+ *
+ * @example
+ * shareOfHoles(3, 10) // => { value: { value: 0.3, n: 10 } }
+ */
+export const shareOfHoles = (hits: number, holes: number): Result<Estimate> => {
+  if (holes === 0) return failed("science/nothing-read");
+  const bounds = exactInterval(hits, holes, CONFIDENCE_LEVEL);
+  if (!bounds.ok) return bounds;
+  return ok({
+    value: hits / holes,
+    unit: "1",
+    n: holes,
+    sampledBy: "holes",
+    range:
+      holes < SAMPLES_FOR_A_RANGE
+        ? failed("science/too-few-holes", { needs: SAMPLES_FOR_A_RANGE, has: holes })
+        : ok({ ...bounds.value, level: CONFIDENCE_LEVEL, sides: "both", method: "share-of-holes" }),
+    cautions: [],
+    methods: ["share-of-holes"],
+    sources: sourcesOf(["share-of-holes"]),
+  });
+};
+
+/**
+ * How the worms lie over the holes: variance over mean with its test, negative-binomial k, and the share of
+ * holes with any worm.
+ *
+ * @param holes in any order, finished ones count
+ * @returns `science/hole-sizes-differ` unless the holes are one size: counts of unlike holes differ by their
+ * size alone. `dispersion` and `k` hold reasons of their own (`science/too-few-holes`, `science/all-empty`,
+ * `science/no-over-dispersion-seen`). Else reasons as `countedHoles`
+ *
+ * Source: `dispersionOf`, `negativeBinomialK`, `shareOfHoles`.
+ */
+export const spreadOfHoles = (holes: readonly HoleCount[]): Result<HolesSpread> => {
+  const all = countedHoles(holes);
+  if (!all.ok) return all;
+  const { counted, cautions } = all.value;
+  const sides = counted[0]?.hole.sidesM ?? null;
+  if (!counted.every(({ hole }) => sameSides(hole.sidesM, sides))) return failed("science/hole-sizes-differ");
+  const counts = counted.map(({ worms }) => worms);
+  const occupied = shareOfHoles(counts.filter((worms) => worms > 0).length, counts.length);
+  if (!occupied.ok) return occupied;
+  return ok({
+    dispersion: dispersionOf(counts),
+    k: negativeBinomialK(counts),
+    occupied: occupied.value,
+    n: counts.length,
+    sampledBy: "holes",
+    cautions,
+    methods: ["counts-dispersion", "negative-binomial-k", "share-of-holes"],
+    sources: sourcesOf(["counts-dispersion", "negative-binomial-k", "share-of-holes"]),
+  });
+};

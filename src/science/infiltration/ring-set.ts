@@ -1,0 +1,149 @@
+/** The ring of a test: its sizes, how it stands, and how it is read. */
+import type { Ring, Ruler } from "../../record/kinds/kit.ts";
+import type { RingHeader, RingWay } from "../../record/kinds/observation.ts";
+import { failed, ok, type Result } from "../../record/result.ts";
+import type { InRing, RulerReads } from "../../record/ring/entries.ts";
+import { OUT_OF_ROUND, RULER_STEP_MM } from "../constants.ts";
+import type { Caution } from "../estimate.ts";
+
+/** From inside edge to inside edge in metres; the second one at right angles, null when not measured. */
+export type Inside = readonly [number, number | null];
+
+/** What the header and the kit say together; put together anew at every reading, so a corrected kit corrects. */
+export interface RingSet {
+  readonly way: RingWay;
+  readonly rulerReads: RulerReads;
+  readonly insideM: Inside;
+  /** The outer ring of a double ring. */
+  readonly outerInsideM: Inside | null;
+  /** From outside edge to outside edge of the inner ring of a double ring. */
+  readonly innerOutsideM: number | null;
+  /** Smallest step of the ruler in millimetres. */
+  readonly stepMm: number;
+  /** From the rim down to the ground, and from the lower edge to the rim, at up to four places round. */
+  readonly rimToSoilM: readonly number[];
+  readonly heightsM: readonly number[];
+}
+
+/**
+ * The ring of a test from its header and its kit. A ruler that nobody named reads whole millimetres (common
+ * practice, no source).
+ */
+export const ringSetOf = (
+  header: Pick<RingHeader, "way" | "rulerReads" | "rimToSoilM">,
+  kit: { readonly ring: Ring; readonly outer: Ring | null; readonly ruler: Ruler | null },
+): RingSet => ({
+  way: header.way,
+  rulerReads: header.rulerReads,
+  insideM: kit.ring.insideM,
+  outerInsideM: kit.outer?.insideM ?? null,
+  innerOutsideM: kit.ring.outsideM,
+  stepMm: kit.ruler === null ? RULER_STEP_MM : kit.ruler.stepM * 1000,
+  rimToSoilM: header.rimToSoilM,
+  heightsM: kit.ring.heightsM,
+});
+
+const isLength = (value: number): boolean => Number.isFinite(value) && value > 0;
+
+/**
+ * Inside area of a ring from two diameters at right angles, as an ellipse: `A = π·d₁·d₂/4`. With one
+ * diameter as a circle.
+ *
+ * @param insideM metres
+ * @returns square metres; `science/not-a-ring` for a diameter that is 0, negative or not finite
+ *
+ * @example
+ * insideAreaM2([0.1524, null]).value // => ≈ 0.018241
+ */
+export const insideAreaM2 = ([first, second]: Inside): Result<number> => {
+  const across = second ?? first;
+  if (!(isLength(first) && isLength(across))) return failed("science/not-a-ring");
+  return ok((Math.PI * first * across) / 4);
+};
+
+/** The sizes that areas are worked out from. */
+export type Sizes = Pick<RingSet, "insideM" | "outerInsideM" | "innerOutsideM">;
+
+/** An area and what to say beside it. */
+export interface RingArea {
+  readonly areaM2: number;
+  readonly cautions: readonly Caution[];
+}
+
+/**
+ * The area that water of one ring soaks into: inside the inner ring, or between the two rings (inside of the
+ * outer less outside of the inner). An inner ring whose outside was not measured counts by its inside, which
+ * makes the space between a little too large; that is said.
+ *
+ * @returns `science/not-a-ring` as `insideAreaM2`, or when the rings do not fit into each other;
+ * `science/no-outer-ring` when there is none
+ */
+export const ringArea = (set: Sizes, ring: InRing): Result<RingArea> => {
+  const inner = insideAreaM2(set.insideM);
+  if (!inner.ok) return inner;
+  const cautions: Caution[] = [];
+  const roundness = (inside: Inside): void => {
+    const [first, second] = inside;
+    if (second !== null && Math.abs(first - second) > OUT_OF_ROUND * Math.min(first, second))
+      cautions.push({ code: "science/ring-out-of-round", facts: { percent: OUT_OF_ROUND * 100 } });
+  };
+  if (ring === "inner") {
+    roundness(set.insideM);
+    return ok({ areaM2: inner.value, cautions });
+  }
+  if (set.outerInsideM === null) return failed("science/no-outer-ring");
+  const outer = insideAreaM2(set.outerInsideM);
+  if (!outer.ok) return outer;
+  roundness(set.outerInsideM);
+  const wall = set.innerOutsideM === null ? inner : insideAreaM2([set.innerOutsideM, null]);
+  if (!wall.ok) return wall;
+  if (set.innerOutsideM === null) cautions.push({ code: "science/ring-wall-not-measured", facts: {} });
+  const areaM2 = outer.value - Math.max(inner.value, wall.value);
+  return areaM2 > 0 ? ok({ areaM2, cautions }) : failed("science/not-a-ring");
+};
+
+const meanOf = (values: readonly number[]): number | null => {
+  if (values.length === 0 || !values.every((value) => Number.isFinite(value))) return null;
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+};
+
+/** How a ring stands in the ground. */
+export interface Standing {
+  /** How deep it was driven in. */
+  readonly insertionMm: Result<number>;
+  /** Highest less lowest of the readings from rim to ground: a ring out of level, or uneven ground in it. */
+  readonly outOfLevelMm: Result<number>;
+}
+
+/**
+ * How deep a ring stands (mean height less mean reading from rim to ground) and how level.
+ *
+ * @returns per value `science/not-measured` when the readings for it are missing or not finite;
+ * `science/ring-not-in-the-ground` when the rim lies higher over the ground than the ring is high
+ *
+ * @example
+ * standingOf({ rimToSoilM: [0.07, 0.07], heightsM: [0.15] }).insertionMm.value // => ≈ 80
+ */
+export const standingOf = (set: Pick<RingSet, "rimToSoilM" | "heightsM">): Standing => {
+  const rim = meanOf(set.rimToSoilM);
+  const height = meanOf(set.heightsM);
+  const insertion = rim === null || height === null ? null : (height - rim) * 1000;
+  const many = set.rimToSoilM.length > 1 && rim !== null;
+  return {
+    insertionMm:
+      insertion === null
+        ? failed("science/not-measured")
+        : insertion > 0
+          ? ok(insertion)
+          : failed("science/ring-not-in-the-ground"),
+    outOfLevelMm: many
+      ? ok((Math.max(...set.rimToSoilM) - Math.min(...set.rimToSoilM)) * 1000)
+      : failed("science/not-measured"),
+  };
+};
+
+/** Mean distance from the rim down to the ground in millimetres; null when it was not measured. */
+export const rimToSoilMm = (set: Pick<RingSet, "rimToSoilM">): number | null => {
+  const rim = meanOf(set.rimToSoilM);
+  return rim === null ? null : rim * 1000;
+};

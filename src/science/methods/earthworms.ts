@@ -1,0 +1,83 @@
+/** Methods of spade holes. */
+import * as constant from "../constants.ts";
+import type { Constant, Method } from "../method.ts";
+
+const LEVEL = {
+  symbol: "1−α",
+  value: constant.CONFIDENCE_LEVEL,
+  unit: "1",
+  source: "own-rule",
+} as const satisfies Constant;
+
+export const EARTHWORM_METHODS = {
+  "hole-density": {
+    formulas: ["c = Σ c_layer", "D = c / (a·b)"],
+    constants: [],
+    sources: ["iso-23611-1", "geometry"],
+  },
+  "holes-mean-log-t": {
+    formulas: ["m = Σ x_i / n", "s² = Σ(x_i − m)² / (n−1)", "m·exp(± t_{n−1}·s / (m·√n))"],
+    constants: [LEVEL],
+    sources: ["nist-handbook", "own-rule"],
+  },
+  "holes-mean-alike": {
+    formulas: ["m = Σ x_i / n", "s² = m / A", "m·exp(± t_{n−1}·s / (m·√n))"],
+    constants: [LEVEL],
+    sources: ["nist-handbook", "own-rule"],
+  },
+  "none-found-exact": {
+    formulas: ["x_upper = −ln(α) / ΣA_i"],
+    constants: [LEVEL],
+    sources: ["garwood-1936"],
+  },
+  "hole-conditions": {
+    formulas: ["x < x_0 , T < T_0", "d ≤ d_0", "e_most > r_0·e_least", "z < z_0"],
+    constants: [
+      { symbol: "x_0", value: constant.LOW_WORMS_PER_M2, unit: "/m2", source: "own-rule" },
+      { symbol: "T_0", value: constant.SOIL_COLD_C, unit: "Cel", source: "worm-conditions" },
+      { symbol: "d_0", value: constant.WORKED_RECENTLY_DAYS, unit: "d", source: "own-rule" },
+      { symbol: "r_0", value: constant.EFFORT_RATIO, unit: "1", source: "own-rule" },
+      { symbol: "z_0", value: constant.NEAR_HOLES_M, unit: "m", source: "hodson-2021" },
+    ],
+    sources: ["worm-conditions", "farm-conservation-worms", "hodson-2021", "own-rule"],
+  },
+  "share-of-holes": {
+    formulas: ["p = x / n", "P(X ≥ x ; p_lower) = α/2", "P(X ≤ x ; p_upper) = α/2"],
+    constants: [LEVEL],
+    sources: ["clopper-pearson-1934"],
+  },
+  "counts-dispersion": {
+    formulas: ["v = s² / m", "X² = (n−1)·s² / m"],
+    constants: [],
+    sources: ["krebs"],
+  },
+  "negative-binomial-k": {
+    formulas: ["Var = m + m²/k", "Σ N_j / (k + j − 1) = n·ln(1 + m/k)"],
+    constants: [],
+    sources: ["bliss-fisher-1953"],
+  },
+  "guide-level": {
+    formulas: ["m ≥ g", "m > g"],
+    constants: [
+      { symbol: "same side", value: constant.SAME_SIDE_SHARE, unit: "1", source: "own-rule" },
+      { symbol: "same depth", value: constant.SAME_DEPTH_SHARE, unit: "1", source: "own-rule" },
+    ],
+    sources: [],
+  },
+  "holes-needed": {
+    formulas: [
+      "v² = w·(1/m + 1/k) + (1−w)·s²/m²",
+      "w = (6−n)/5",
+      "t_{N−1}·v/√N ≤ d",
+      "v_low² , v_high² = ν·v² / χ²_{ν; 1/2 ± b/2} , ν = max(5, n−1)",
+    ],
+    constants: [
+      { symbol: "m_0", value: constant.PLANNING_WORMS_PER_M2, unit: "/m2", source: "stroud-2019" },
+      { symbol: "k", value: constant.PLANNING_K, unit: "1", source: "own-rule" },
+      { symbol: "d", value: constant.WORMS_GIVE_OR_TAKE, unit: "1", source: "own-rule" },
+      { symbol: "b", value: constant.BAND_LEVEL, unit: "1", source: "own-rule" },
+      { symbol: "n_seen", value: constant.HOLES_UNTIL_SEEN, unit: "1", source: "own-rule" },
+    ],
+    sources: ["krebs", "stroud-2019", "nist-handbook", "own-rule"],
+  },
+} as const satisfies Readonly<Record<string, Method>>;

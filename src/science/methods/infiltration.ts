@@ -1,0 +1,91 @@
+/** Methods of ring tests. */
+import * as constant from "../constants.ts";
+import type { Constant, Method } from "../method.ts";
+
+const LEVEL = {
+  symbol: "1−α",
+  value: constant.CONFIDENCE_LEVEL,
+  unit: "1",
+  source: "own-rule",
+} as const satisfies Constant;
+
+export const INFILTRATION_METHODS = {
+  "ring-area": {
+    formulas: ["A = π·d_1·d_2 / 4", "A_b = A_o − A_w"],
+    constants: [],
+    sources: ["geometry", "astm-d3385"],
+  },
+  "ring-measured-pour": {
+    formulas: ["F = V / A", "r = (F − h) / t"],
+    constants: [{ symbol: "t_dry", value: constant.JOINED_MIN, unit: "min", source: "own-rule" }],
+    sources: ["usda-test-kit", "own-rule"],
+  },
+  "ring-ruler": {
+    formulas: ["F = Σ(h_i − h_j)"],
+    constants: [
+      { symbol: "t_fill", value: constant.JOINED_MIN, unit: "min", source: "own-rule" },
+      { symbol: "e", value: constant.RULER_STEP_MM, unit: "mm", source: "own-rule" },
+    ],
+    sources: ["fao-manual-5", "own-rule"],
+  },
+  "ring-kept-level": {
+    formulas: ["F = ΣV_i / A"],
+    constants: [{ symbol: "t_top", value: constant.TOGETHER_MIN, unit: "min", source: "own-rule" }],
+    sources: ["astm-d3385", "own-rule"],
+  },
+  "ring-depth-after": {
+    formulas: ["F = F_1 + (F_2 − F_1)·(t − t_1) / (t_2 − t_1)"],
+    constants: [],
+    sources: ["own-rule"],
+  },
+  "ring-last-half-hour": {
+    formulas: ["r = ΔF / Δt"],
+    constants: [{ symbol: "t_last", value: constant.LAST_MIN, unit: "min", source: "own-rule" }],
+    sources: ["own-rule"],
+  },
+  "ring-levelled-off": {
+    formulas: [
+      "r_j = ΔF_j / Δt_j",
+      "(r_max − r_min) / r̄ ≤ q",
+      "t_3 − t_0 ≥ g·t_3",
+      "ΔF_j ≥ k·e",
+      "r = ΣΔF_j / ΣΔt_j",
+    ],
+    constants: [
+      { symbol: "q", value: constant.LEVEL_SPREAD, unit: "1", source: "minnesota-percolation" },
+      { symbol: "g", value: constant.LEVEL_SPAN, unit: "1", source: "own-rule" },
+      { symbol: "k", value: constant.LEVEL_STEPS, unit: "1", source: "own-rule" },
+      { symbol: "u", value: constant.LEVEL_UNEVEN, unit: "1", source: "own-rule" },
+    ],
+    sources: ["minnesota-percolation", "own-rule"],
+  },
+  "ring-until-level": {
+    formulas: ["F = S·√t + B·t", "T = (c·S / B)²"],
+    constants: [{ symbol: "c", value: constant.ROOT_TIME_SHARE, unit: "1", source: "own-rule" }],
+    sources: ["philip-1957", "own-rule"],
+  },
+  "ring-side-flow": {
+    formulas: ["q = r_b / r_i"],
+    constants: [{ symbol: "q_max", value: constant.SIDE_FLOW_RATIO, unit: "1", source: "own-rule" }],
+    sources: ["astm-d3385", "own-rule"],
+  },
+  "rings-geometric-mean": {
+    formulas: ["ḡ = exp(Σ ln(x_i) / n)"],
+    constants: [],
+    sources: ["wuest-2005"],
+  },
+  "rings-log-t": {
+    formulas: ["y_i = ln(x_i)", "exp(ȳ ± t_{n−1}·s/√n)"],
+    constants: [LEVEL],
+    sources: ["wuest-2005", "nist-handbook"],
+  },
+  "smallest-ratio": {
+    formulas: ["s² = ln(1 + c²)", "ν = 2(n−1)", "R = exp((t_{ν; 1−α/2} + t_{ν; w})·s·√(2/n))"],
+    constants: [
+      { symbol: "c", value: constant.PLANNING_RING_CV, unit: "1", source: "radinja-2019" },
+      { symbol: "w", value: constant.POWER, unit: "1", source: "own-rule" },
+      LEVEL,
+    ],
+    sources: ["nist-sample-sizes", "radinja-2019", "own-rule"],
+  },
+} as const satisfies Readonly<Record<string, Method>>;

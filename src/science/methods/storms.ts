@@ -1,0 +1,151 @@
+/** Methods of infiltration models and storms. */
+
+import * as storm from "../constants/storms.ts";
+import * as constant from "../constants.ts";
+import type { Constant, Method } from "../method.ts";
+
+const LEVEL = {
+  symbol: "1−α",
+  value: constant.CONFIDENCE_LEVEL,
+  unit: "1",
+  source: "own-rule",
+} as const satisfies Constant;
+
+export const STORMS_METHODS = {
+  "fit-kostiakov": {
+    formulas: ["F = a·t^b"],
+    constants: [],
+    sources: ["kostiakov-1932"],
+  },
+  "fit-kostiakov-lewis": {
+    formulas: ["F = a·t^b + c·t", "c ≥ 0"],
+    constants: [],
+    sources: ["lewis-1937"],
+  },
+  "fit-philip": {
+    formulas: ["F = S·√t + A·t", "S ≥ 0 , A ≥ 0"],
+    constants: [],
+    sources: ["philip-1957"],
+  },
+  "fit-horton": {
+    formulas: ["F = f_c·t + (f_0 − f_c)·(1 − exp(−k·t)) / k", "0 ≤ f_c < f_0"],
+    constants: [],
+    sources: ["horton-1940", "de-laat-savenije"],
+  },
+  "fit-green-ampt": {
+    formulas: ["F − M·ln(1 + F/M) = K·t", "M = (ψ + h)·θ_d", "S = √(2·K·M)"],
+    constants: [],
+    sources: ["green-ampt-1911", "chow-1988"],
+  },
+  "variable-projection": {
+    formulas: ["Σ(F_i − F)²"],
+    constants: [],
+    sources: ["golub-pereyra-1973", "lawson-hanson-1974", "brent-1973"],
+  },
+  "curve-errors": {
+    formulas: ["s² = SSE / (n − p)", "V = s²·(J_T·J)^(−1)"],
+    constants: [],
+    sources: ["seber-wild-1989"],
+  },
+  "curve-aicc": {
+    formulas: ["AIC_c = n·ln(SSE/n) + 2·κ + 2·κ·(κ + 1) / (n − κ − 1)", "κ = p + 1"],
+    constants: [],
+    sources: ["hurvich-tsai-1989"],
+  },
+  "kfs-falling-head": {
+    formulas: [
+      "K = θ_d / ((1 − θ_d)·t) · (D/θ_d − (D + 1/α*)/(1 − θ_d) · ln(1 + (1 − θ_d)·D / (θ_d·(D + 1/α*))))",
+    ],
+    constants: [],
+    sources: ["bagarello-2004", "elrick-1989"],
+  },
+  "kfs-steady-ring": {
+    formulas: ["K = q / (H/g + 1/(α*·g) + 1)", "g = C_1·d + C_2·a"],
+    constants: [
+      { symbol: "C_1", value: storm.RING_SHAPE_DEPTH, unit: "1", source: "reynolds-elrick-1990" },
+      { symbol: "C_2", value: storm.RING_SHAPE_RADIUS, unit: "1", source: "reynolds-elrick-1990" },
+    ],
+    sources: ["reynolds-elrick-1990", "elrick-1989"],
+  },
+  "kfs-two-heads": {
+    formulas: [
+      "K = g·(q_2 − q_1) / (H_2 − H_1)",
+      "φ = g·q_1 − K·(H_1 + g)",
+      "α* = K / φ",
+      "g = C_1·d + C_2·a",
+    ],
+    constants: [
+      { symbol: "C_1", value: storm.RING_SHAPE_DEPTH, unit: "1", source: "reynolds-elrick-1990" },
+      { symbol: "C_2", value: storm.RING_SHAPE_RADIUS, unit: "1", source: "reynolds-elrick-1990" },
+    ],
+    sources: ["reynolds-elrick-1990"],
+  },
+  "kfs-beerkan-steady": {
+    formulas: ["K = q / (γ·γ_w / (a·α*) + 1)"],
+    constants: [
+      { symbol: "γ", value: storm.BEERKAN_GAMMA, unit: "1", source: "ssbi-2017" },
+      { symbol: "γ_w", value: storm.BEERKAN_GAMMA_W, unit: "1", source: "ssbi-2017" },
+    ],
+    sources: ["ssbi-2017", "elrick-1989"],
+  },
+  "kfs-beerkan-transient": {
+    formulas: ["F/√t = b_0 + b_1·√t", "K = b_1 / (B·(C/(a·α*) + 1))"],
+    constants: [
+      { symbol: "B", value: storm.TRANSIENT_BEERKAN_SLOPE, unit: "1", source: "sbi-2014" },
+      { symbol: "C", value: storm.TRANSIENT_BEERKAN_EDGE, unit: "1", source: "sbi-2014" },
+    ],
+    sources: ["sbi-2014", "elrick-1989"],
+  },
+  "kfs-at-20": {
+    formulas: ["K_20 = K·μ / μ_20", "x = (T + T_0) / T_1", "μ = Σ a_i·x^b_i"],
+    constants: [
+      { symbol: "T_0", value: storm.KELVIN_AT_0_C, unit: "K", source: "iapws-2008" },
+      { symbol: "T_1", value: storm.VISCOSITY_SCALE_K, unit: "K", source: "iapws-2008" },
+    ],
+    sources: ["iapws-2008"],
+  },
+  "permeability-class": {
+    formulas: ["K ≥ K_class"],
+    constants: [],
+    sources: ["epa-1981"],
+  },
+  "time-compression": {
+    formulas: ["f(F_p) = i", "t_p = F_p / i", "F_2 = F(t(F_1) + Δt)", "R = P − F"],
+    constants: [],
+    sources: ["chow-1988", "cheng-2019"],
+  },
+  "green-ampt-ponding": {
+    formulas: ["F_p = K·M / (i − K)", "F − F_p − M·ln((F + M) / (F_p + M)) = K·(t − t_p)"],
+    constants: [],
+    sources: ["mein-larson-1973", "chow-1988", "rawls-1983"],
+  },
+  "storm-triangular": {
+    formulas: ["i_p = 2·P / D", "t_r = r·D"],
+    constants: [{ symbol: "n_s", value: storm.TRIANGLE_SLICES, unit: "1", source: "own-rule" }],
+    sources: ["chow-1988", "own-rule"],
+  },
+  "storm-24-h-shape": {
+    formulas: ["P(t) = P·s(t)"],
+    constants: [],
+    sources: ["scs-shapes"],
+  },
+  "storm-rings-mean": {
+    formulas: ["x̄ = Σx_i / n", "x̄ ± t_{n−1}·s/√n"],
+    constants: [LEVEL],
+    sources: ["nist-handbook", "own-rule"],
+  },
+  "storm-order": {
+    formulas: ["t_s = median(t_i)", "q = Σ w_ij / (n_1·n_2)"],
+    constants: [{ symbol: "q_sure", value: storm.SURE_OF_ORDER, unit: "1", source: "own-rule" }],
+    sources: ["own-rule"],
+  },
+  "curve-number": {
+    formulas: ["Q = (P − λ·S)² / (P + (1 − λ)·S)", "S = S_1/CN − S_0"],
+    constants: [
+      { symbol: "λ", value: storm.INITIAL_SHARE, unit: "1", source: "neh-630-10" },
+      { symbol: "S_1", value: storm.RETENTION_SCALE_MM, unit: "mm", source: "neh-630-10" },
+      { symbol: "S_0", value: storm.RETENTION_SHIFT_MM, unit: "mm", source: "neh-630-10" },
+    ],
+    sources: ["neh-630-10", "tr-55"],
+  },
+} as const satisfies Readonly<Record<string, Method>>;

@@ -1,0 +1,114 @@
+/** Methods of residue and straw. */
+import * as constant from "../constants/straw.ts";
+import type { Method } from "../method.ts";
+
+export const STRAW_METHODS = {
+  "photo-points": {
+    formulas: ["p = Σh_i / Σm_i"],
+    constants: [
+      { symbol: "lower", value: constant.PHOTOS_LOWER_BY, unit: "1", source: "tape-and-photos-2021" },
+    ],
+    sources: ["lohr-1999", "corak-1993", "tape-and-photos-2021"],
+  },
+  "cover-mass": {
+    formulas: ["C = 1 − exp(−Σ A_i·M_i)", "M = −ln(1 − C) / A"],
+    constants: [{ symbol: "C_most", value: constant.FULLEST_COVER, unit: "1", source: "gregory-1982" }],
+    sources: ["gregory-1982"],
+  },
+  "thickness-mass": { formulas: ["M = T·ρ"], constants: [], sources: ["geometry"] },
+  "straw-harvest-index": {
+    formulas: ["R = G·D·(1 − h) / h"],
+    constants: [],
+    sources: ["harvest-index-table-s3"],
+  },
+  "straw-per-grain": { formulas: ["R = G·r"], constants: [], sources: ["straw-per-bushel"] },
+  "straw-line": {
+    formulas: ["R = a·G·D + b"],
+    constants: [{ symbol: "r", value: constant.SINGLE_FIGURE_SPREAD, unit: "1", source: "own-rule" }],
+    sources: ["ipcc-2006-table-11-2"],
+  },
+  "cutting-height": {
+    formulas: ["s = 1 − (1 − z/H)^q", "z = H·(1 − (1 − s)^(1/q))"],
+    constants: [],
+    sources: ["stubble-share", "allen-1988", "own-rule"],
+  },
+  "two-day-loss": {
+    formulas: [
+      "m = −ln(1 − C)",
+      "k = (ln m_1 − ln m_2) / d",
+      "k_low = k − t_ν·√((l_1 − L_1)²/t_1² + (U_2 − l_2)²/t_2²) / d",
+      "k_high = k + t_ν·√((U_1 − l_1)²/t_1² + (l_2 − L_2)²/t_2²) / d",
+    ],
+    constants: [{ symbol: "C_most", value: constant.FULLEST_COVER, unit: "1", source: "gregory-1982" }],
+    sources: ["gregory-1982", "zou-donner-2008", "nist-handbook"],
+  },
+  "residue-decay": {
+    formulas: [
+      "F = (2(T + A)²·(T_0 + A)² − (T + A)^4) / (T_0 + A)^4",
+      "W = R / R_0",
+      "D = Σ min(F, W)",
+      "f = 1 − exp(−k·D)",
+      "S = exp(−k_s·(D − B))",
+    ],
+    constants: [
+      { symbol: "A", value: constant.ROT_SHIFT_C, unit: "Cel", source: "stroo-1989" },
+      { symbol: "T_0", value: constant.ROT_BEST_C, unit: "Cel", source: "stroo-1989" },
+      { symbol: "R_0", value: constant.WET_HALF_MONTH_MM, unit: "mm", source: "half-month-rain" },
+      { symbol: "B", value: constant.STEMS_STAND_DAYS, unit: "d", source: "steiner-1994" },
+    ],
+    sources: ["stroo-1989", "ah703-errata", "steiner-1994", "stott-1990"],
+  },
+  "mass-left": { formulas: ["M_end = M·(1 − f)"], constants: [], sources: ["geometry"] },
+  passes: {
+    formulas: ["C_end = C·r_1·r_2", "f = 1 − ln(1 − C_end) / ln(1 − C)"],
+    constants: [],
+    sources: ["scs-emi-1992", "mccool-1995"],
+  },
+  "rain-erosion": {
+    formulas: ["S = exp(−b·C·(R_s / R_u)^p)"],
+    constants: [
+      { symbol: "R_s", value: constant.SMOOTH_MM, unit: "mm", source: "renard-1997" },
+      { symbol: "p", value: constant.ROUGHNESS_POWER, unit: "1", source: "renard-1997" },
+    ],
+    sources: ["renard-1997", "rusle2-training"],
+  },
+  "wind-erosion": {
+    formulas: ["S = a·exp(−b·C)", "S = exp(−c·C)"],
+    constants: [
+      { symbol: "a", value: constant.WIND_FACTOR, unit: "1", source: "fryrear-1985" },
+      { symbol: "b", value: constant.WIND_RATE, unit: "1", source: "fryrear-1985" },
+      { symbol: "c", value: constant.WIND_FLAT_RATE, unit: "1", source: "wind-flat-residue" },
+      { symbol: "C_from", value: constant.WIND_FROM, unit: "1", source: "fryrear-1985" },
+      { symbol: "C_to", value: constant.WIND_TO, unit: "1", source: "fryrear-1985" },
+    ],
+    sources: ["fryrear-1985", "wind-flat-residue"],
+  },
+  "straw-ledger": {
+    formulas: ["O = n·w·D / A", "E = h·d·e / A", "L = max(0, G − O − E)"],
+    constants: [],
+    sources: ["own-rule"],
+  },
+  "could-leave": {
+    formulas: ["K = max(M / (1 − f), F)", "X = max(0, G − K)"],
+    constants: [],
+    sources: ["own-rule"],
+  },
+  "leave-as": {
+    formulas: ["t = (1 − c)·(1 − s)·p", "1 − s = x / ((1 − c)·p)", "n ≥ t / x"],
+    constants: [{ symbol: "n_most", value: constant.MOST_IN, unit: "1", source: "own-rule" }],
+    sources: ["allen-1988", "own-rule"],
+  },
+  "straw-nutrients": {
+    formulas: ["q = n·X", "n_end = n·(1 − w)"],
+    constants: [
+      { symbol: "P in P₂O₅", value: constant.P_PER_P2O5, unit: "1", source: "atomic-weights" },
+      { symbol: "K in K₂O", value: constant.K_PER_K2O, unit: "1", source: "atomic-weights" },
+    ],
+    sources: ["pda-2020", "straw-nutrients-us", "stover-nutrients-us"],
+  },
+  "break-even": {
+    formulas: ["P = Σ n_i·p_i + b + (W − C) / X"],
+    constants: [],
+    sources: ["own-rule"],
+  },
+} as const satisfies Readonly<Record<string, Method>>;

@@ -1,0 +1,212 @@
+/** Residue rotting away with warmth and wetness (first-order decay over decomposition days). */
+import { failed, ok, type Result } from "../../record/result.ts";
+import {
+  MOST_MASS_KG_PER_HA,
+  ROT_BEST_C,
+  ROT_SHIFT_C,
+  SINGLE_FIGURE_SPREAD,
+  STEMS_STAND_DAYS,
+  WET_HALF_MONTH_MM,
+} from "../constants/straw.ts";
+import type { Caution } from "../estimate.ts";
+import type { ResidueCrop } from "./crops.ts";
+import { assumed, type Ranged, ranged, type Span, usable } from "./ranged.ts";
+
+/** Where the temperature curve has its nought and its best. */
+export interface RotCurve {
+  readonly shiftC: number;
+  readonly bestC: number;
+}
+
+const STROO: RotCurve = { shiftC: ROT_SHIFT_C, bestC: ROT_BEST_C };
+
+/**
+ * How fast residue rots at a temperature, against the best one:
+ * `F = (2(T + A)²·(T_0 + A)² − (T + A)⁴)/(T_0 + A)⁴`.
+ *
+ * Temperatures are in °C: the handbook of RUSLE prints its figures in °F, and with those the curve says four
+ * times too much (official errata).
+ *
+ * @param meanC mean air temperature of a day or half-month
+ * @returns 0 to 1; 0 at −6.1 °C and below and at 49 °C and above. `science/no-number` when one is not finite or
+ * the best is not above the nought
+ *
+ * Source: Stroo et al. 1989; errata to Agriculture Handbook 703 (2001).
+ *
+ * @example
+ * rotByTemperature(10).value // => ≈ 0.3104
+ */
+export const rotByTemperature = (meanC: number, { shiftC, bestC }: RotCurve = STROO): Result<number> => {
+  const whole = bestC + shiftC;
+  if (!(Number.isFinite(meanC) && Number.isFinite(whole) && whole > 0)) return failed("science/no-number");
+  const above = meanC + shiftC;
+  // The curve is even about −A: without this, deep frost would rot straw as heat does.
+  if (above <= 0) return ok(0);
+  const part = (above / whole) ** 2;
+  return ok(Math.min(1, Math.max(0, 2 * part - part ** 2)));
+};
+
+/**
+ * How fast residue rots by the rain of half a month: `W = R/R_0`, at most 1.
+ *
+ * @param rainMm of half a month, 0 or more
+ * @returns `science/no-number` for rain that is negative or not finite
+ *
+ * Source: RUSLE; R_0 = 66 mm from memory.
+ *
+ * @example
+ * rotByRain(33).value // => 0.5
+ */
+export const rotByRain = (rainMm: number): Result<number> =>
+  rainMm >= 0 && Number.isFinite(rainMm)
+    ? ok(Math.min(1, rainMm / WET_HALF_MONTH_MM))
+    : failed("science/no-number");
+
+/**
+ * Decomposition days: each day counts as what it lacks most, warmth or wetness.
+ *
+ * @param meanC mean air temperature per day, in any order
+ * @param wetness 0 dry to 1 wet, held for all days: without a record of rain a wide range, which the person
+ * can change
+ * @returns days at full speed; none for no days. `science/no-number` for a temperature that is not finite,
+ * `science/not-a-range` for a wetness outside 0 to 1
+ *
+ * Source: Stroo et al. 1989 (the smaller of two factors, 0 to 1).
+ *
+ * @example
+ * import { assumed } from "./ranged.ts";
+ * const wetness = assumed("wetness", { low: 0.3, middle: 0.6, high: 1 }, "1", "yours");
+ * decompositionDays([33, 33, 33, 33], wetness).value // => { low: 1.2, middle: 2.4, high: 4 }
+ */
+export const decompositionDays = (meanC: readonly number[], wetness: Ranged): Result<Ranged> => {
+  const good = usable([[wetness, { unit: "1", least: 0, most: 1 }]]);
+  if (!good.ok) return good;
+  const sum = { low: 0, middle: 0, high: 0 };
+  for (const day of [...meanC].sort((a, b) => a - b)) {
+    const warmth = rotByTemperature(day);
+    if (!warmth.ok) return warmth;
+    for (const end of ["low", "middle", "high"] as const) sum[end] += Math.min(warmth.value, wetness[end]);
+  }
+  return ok(ranged([sum.low, sum.middle, sum.high], "d", { from: [wetness], method: "residue-decay" }));
+};
+
+const span = (low: number, middle: number, high: number): Span => ({ low, middle, high });
+const single = (value: number): Span =>
+  span(value * (1 - SINGLE_FIGURE_SPREAD), value, value * (1 + SINGLE_FIGURE_SPREAD));
+
+/** Per decomposition day. */
+const RATES: Readonly<Partial<Record<ResidueCrop, Span>>> = {
+  maize: span(0.0065, 0.008, 0.01),
+  "winter-wheat": single(0.0085),
+  "spring-wheat": single(0.0085),
+  barley: single(0.0085),
+  oats: single(0.009),
+  millet: single(0.009),
+  rye: single(0.009),
+  sorghum: single(0.0074),
+  sunflower: single(0.0074),
+  soybean: single(0.013),
+  "oilseed-rape": single(0.013),
+  "dry-bean": single(0.013),
+  cotton: single(0.01),
+  pea: single(0.01),
+  potato: single(0.015),
+};
+
+/**
+ * How fast a crop's residue rots at best warmth and wetness, per decomposition day.
+ *
+ * @returns `science/no-figure-for-crop` where none is known
+ *
+ * Source: models of residue decay, read in quotations; the person can change it.
+ *
+ * @example
+ * decayRateOf("winter-wheat").value.middle // => 0.0085
+ */
+export const decayRateOf = (crop: ResidueCrop): Result<Ranged> => {
+  const known = RATES[crop];
+  return known === undefined
+    ? failed("science/no-figure-for-crop", { crop })
+    : ok(assumed("decay-rate", known, "/d", "decay-rates"));
+};
+
+const HEAVY_ROTS_SLOWER: Caution = { code: "science/heavy-load-rots-slower", facts: {} };
+
+/**
+ * Share of the mass that has gone: `1 − exp(−k·D)`. Thick straw loses a smaller share than this says, since
+ * what lies on top keeps dry (Stott et al. 1990); a caution says so.
+ *
+ * @param rate per day, as the field's own lines gave it, or per decomposition day
+ * @param days days for the first, decomposition days for the second
+ * @returns a share; `science/not-a-range` for a rate outside 0 to 1 or days outside 0 to 100 000
+ *
+ * @example
+ * import { assumed, exactly } from "./ranged.ts";
+ * const rate = assumed("decay-rate", exactly(0.0065), "/d", "yours");
+ * lossAfter(rate, assumed("decay-rate", exactly(40), "d", "yours")).value.middle // => ≈ 0.2289
+ */
+export const lossAfter = (rate: Ranged, days: Ranged): Result<Ranged> => {
+  const good = usable([
+    [rate, { unit: "/d", least: 0, most: 1 }],
+    [days, { unit: "d", least: 0, most: 100_000 }],
+  ]);
+  if (!good.ok) return good;
+  const gone = (end: keyof Span): number => -Math.expm1(-rate[end] * days[end]);
+  return ok(
+    ranged([gone("low"), gone("middle"), gone("high")], "1", {
+      from: [rate, days],
+      method: "residue-decay",
+      cautions: [HEAVY_ROTS_SLOWER],
+    }),
+  );
+};
+
+/**
+ * Mass left after a share has gone: `M·(1 − f)`, the low end with the high loss.
+ *
+ * @returns dry kg/ha; `science/not-a-range` for a mass below 0 or above 200 t/ha or a loss outside 0 to 1
+ *
+ * @example
+ * import { assumed, exactly } from "./ranged.ts";
+ * const loss = assumed("loss", exactly(0.74), "1", "yours");
+ * massLeft(assumed("mass", exactly(9000), "kg/har", "yours"), loss).value.middle // => ≈ 2340
+ */
+export const massLeft = (mass: Ranged, loss: Ranged): Result<Ranged> => {
+  const good = usable([
+    [mass, { unit: "kg/har", least: 0, most: MOST_MASS_KG_PER_HA }],
+    [loss, { unit: "1", least: 0, most: 1 }],
+  ]);
+  if (!good.ok) return good;
+  return ok(
+    ranged(
+      [mass.low * (1 - loss.high), mass.middle * (1 - loss.middle), mass.high * (1 - loss.low)],
+      "kg/har",
+      { from: [mass, loss], method: "mass-left" },
+    ),
+  );
+};
+
+/** Per decomposition day, beyond the 17.5th. */
+const STEM_RATES = {
+  oats: 0.284,
+  barley: 0.176,
+  "winter-wheat": 0.169,
+  "spring-wheat": 0.116,
+} as const satisfies Partial<Record<ResidueCrop, number>>;
+
+/**
+ * Share of the stems that still stand: all until 17.5 decomposition days, then `exp(−k·(D − 17.5))`.
+ *
+ * @param crop oats, barley, winter or spring wheat
+ * @param days decomposition days since harvest, 0 or more
+ * @returns a share; `science/no-number` for days that are negative or not finite
+ *
+ * Source: Steiner et al. 1994.
+ *
+ * @example
+ * stemsStanding("winter-wheat", 20).value // => ≈ 0.6554
+ */
+export const stemsStanding = (crop: keyof typeof STEM_RATES, days: number): Result<number> =>
+  days >= 0 && Number.isFinite(days)
+    ? ok(Math.exp(-STEM_RATES[crop] * Math.max(0, days - STEMS_STAND_DAYS)))
+    : failed("science/no-number");

@@ -1,0 +1,96 @@
+/** Few worms: how many times as many in the holes of one place as in those of another. */
+import { ok, type Result } from "../../record/result.ts";
+import { LIKELY_LEVEL } from "../constants/comparison.ts";
+import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
+import type { Caution, Interval } from "../estimate.ts";
+import { type MethodId, sourcesOf } from "../methods.ts";
+import {
+  type Rate,
+  rateRatioChance,
+  rateRatioRange,
+  type Unevenness,
+  unevennessOf,
+} from "../statistics/rate-ratio.ts";
+import { sumOf } from "../statistics/sample.ts";
+import type { Comparison } from "./comparison.ts";
+import { wordFor } from "./words.ts";
+
+/** Counts of equal holes of one place, and what one hole stands for: 1, or its area. */
+export interface CountsOf {
+  readonly counts: readonly number[];
+  readonly effortEach: number;
+}
+
+export interface CountsComparison extends Comparison {
+  /** Nothing was found in the second place, so the ratio is second over first. */
+  readonly turned: boolean;
+  readonly unevenness: Unevenness;
+}
+
+const rateOf = ({ counts, effortEach }: CountsOf): Rate => ({
+  count: sumOf(counts),
+  effort: counts.length * effortEach,
+});
+
+const intervalOf = (
+  a: Rate,
+  b: Rate,
+  unevenness: Unevenness,
+  level: number,
+  method: MethodId,
+): Result<Interval> => {
+  const range = rateRatioRange(a, b, unevenness, level);
+  if (!range.ok) return range;
+  // The second count is above 0 once the ratio was turned, so there is an upper end.
+  const upper = range.value.upper ?? Number.MAX_VALUE;
+  return ok({ lower: range.value.lower, upper, level, sides: a.count === 0 ? "upper-only" : "both", method });
+};
+
+/**
+ * Counts of two places as a ratio: the exact conditional range when counts lie as evenly as by chance or more
+ * so, stretched by √(variance over mean) when they lie in clumps, and the chance by the same rule. A description
+ * of two places, as `compareGroups` with spots is.
+ *
+ * @param a counts per hole, whole numbers, in any order; first over second
+ * @returns `turned` as second over first when nothing was found in the second place. `science/nothing-in-either`,
+ * `science/not-a-count`, `science/no-number` for an empty place or an effort that is not above 0
+ *
+ * Source: Clopper & Pearson 1934 for the exact range; Fay 2010, R Journal 2: 53-58, on ranges and chances by one
+ * rule; stretched by the variance over mean, McCullagh & Nelder 1989 (from memory).
+ *
+ * @example
+ * const tens = (of) => ({ counts: Array.from({ length: 10 }, () => of), effortEach: 1 });
+ * compareCounts(tens(9), tens(6)).value // => { value: 1.5, word: "clearly-different" }
+ */
+export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison> => {
+  const unevenness = unevennessOf([a.counts, b.counts]);
+  if (!unevenness.ok) return unevenness;
+  const turned = sumOf(b.counts) === 0;
+  const [first, second] = turned ? [rateOf(b), rateOf(a)] : [rateOf(a), rateOf(b)];
+  const chance = rateRatioChance(first, second, unevenness.value);
+  if (!chance.ok) return chance;
+  const method: MethodId = unevenness.value.varianceToMean > 1 ? "rate-ratio-scaled" : "rate-ratio-exact";
+  const range = intervalOf(first, second, unevenness.value, CONFIDENCE_LEVEL, method);
+  const likely = intervalOf(first, second, unevenness.value, LIKELY_LEVEL, method);
+  const cautions: Caution[] = [{ code: "science/ground-and-treatment", facts: {} }];
+  if (unevenness.value.degreesOfFreedom < SAMPLES_FOR_A_RANGE - 1)
+    cautions.push({ code: "science/unevenness-not-known", facts: {} });
+  if (turned) cautions.push({ code: "science/ratio-turned", facts: {} });
+  const methods: MethodId[] = [method, "words-of-difference"];
+  return ok({
+    scale: "ratio",
+    value: (first.count * second.effort) / (second.count * first.effort),
+    unit: "1",
+    range,
+    likely,
+    word: wordFor(range, likely, 1),
+    chance,
+    n: a.counts.length + b.counts.length,
+    sampledBy: "holes",
+    cautions,
+    methods,
+    sources: sourcesOf(methods),
+    turned,
+    unevenness: unevenness.value,
+  });
+};

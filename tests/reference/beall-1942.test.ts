@@ -1,0 +1,21 @@
+/**
+ * Beall 1942: insects on 12 plots of each of six sprays.
+ * Counts published (a common teaching data set); means and variances computed independently.
+ */
+import { expect, it } from "vitest";
+import { dispersionOf } from "../../src/science/statistics/negative-binomial.ts";
+import { reached } from "../unit/science/counts.ts";
+
+it.each([
+  ["A", [10, 7, 20, 14, 14, 12, 10, 23, 17, 20, 14, 13], 14.5, 22.27273],
+  ["B", [11, 17, 21, 11, 16, 14, 17, 17, 19, 21, 7, 13], 15.3333, 18.24242],
+  ["C", [0, 1, 7, 2, 3, 1, 2, 1, 3, 0, 1, 4], 2.083333, 3.901515],
+  ["D", [3, 5, 12, 6, 4, 3, 5, 5, 5, 5, 2, 4], 4.916667, 6.265152],
+  ["E", [3, 5, 3, 5, 3, 6, 1, 1, 3, 2, 6, 4], 3.5, 3.0],
+  ["F", [11, 9, 15, 22, 15, 16, 13, 10, 26, 26, 24, 13], 16.66667, 38.60606],
+] as const)("spray %s", (_, counts, mean, variance) => {
+  const seen = reached(dispersionOf(counts));
+  expect(seen.mean).toBeCloseTo(mean, 4);
+  expect(seen.variance).toBeCloseTo(variance, 4);
+  expect(seen.varianceToMean).toBeCloseTo(variance / mean, 4);
+});

@@ -1,0 +1,51 @@
+/**
+ * Crawley, The R Book (2007): "worms", worm density in 20 fields (teaching data; values in file order).
+ * Counts published; variance, test, k and range computed independently from the stated formulas (another fit of
+ * the same data gives k = 6.8301).
+ */
+import { expect, it } from "vitest";
+import { wormsPerHole } from "../../src/science/earthworms/field.ts";
+import { studentQuantile } from "../../src/science/statistics/distributions.ts";
+import { dispersionOf, negativeBinomialK } from "../../src/science/statistics/negative-binomial.ts";
+import { reached } from "../unit/science/counts.ts";
+import { holes } from "../unit/science/earthworms/holes.ts";
+
+const WORMS = [4, 7, 2, 5, 6, 2, 3, 4, 9, 7, 8, 1, 2, 0, 6, 8, 4, 5, 1, 3];
+const BY_VEGETATION = [
+  ["grassland", [4, 2, 2, 3, 7, 1, 2, 0, 1], 2.4444],
+  ["arable", [7, 4, 5], 5.3333],
+  ["meadow", [5, 6, 8], 6.3333],
+  ["scrub", [6, 8, 4, 3], 5.25],
+  ["orchard", [9], 9],
+] as const;
+
+it("mean 4.35, variance 6.871053, variance to mean 1.579552, test 30.01149 on 19 df with p = 0.05165", () => {
+  const seen = reached(dispersionOf(WORMS));
+  expect(seen.mean).toBeCloseTo(4.35, 12);
+  expect(seen.variance).toBeCloseTo(6.871053, 6);
+  expect(seen.varianceToMean).toBeCloseTo(1.579552, 6);
+  expect(seen.chiSquare).toBeCloseTo(30.01149, 5);
+  expect(seen.degreesOfFreedom).toBe(19);
+  expect(seen.chance).toBeCloseTo(0.05165, 5);
+});
+
+it("k by maximum likelihood 6.8302", () => {
+  expect(reached(negativeBinomialK(WORMS))).toBeCloseTo(6.8302, 3);
+});
+
+it("the range on the log scale, from the plain t range 3.1232 to 5.5768 (recomputed)", () => {
+  const mean = reached(wormsPerHole(holes(...WORMS)));
+  expect(mean.value).toBeCloseTo(4.35, 12);
+  const range = reached(mean.range);
+  // The half width of the plain range over the mean is the half width on the log scale.
+  const half = (5.5768 - 3.1232) / 2 / 4.35;
+  expect(range.lower).toBeCloseTo(4.35 * Math.exp(-half), 3);
+  expect(range.upper).toBeCloseTo(4.35 * Math.exp(half), 3);
+  // Standard error 0.586134 (recomputed).
+  const t = reached(studentQuantile(0.975, 19));
+  expect((Math.log(range.upper / 4.35) / t) * 4.35).toBeCloseTo(0.586134, 5);
+});
+
+it.each(BY_VEGETATION)("mean of the %s fields", (_, counts, mean) => {
+  expect(reached(wormsPerHole(holes(...counts))).value).toBeCloseTo(mean, 4);
+});
