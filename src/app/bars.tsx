@@ -1,9 +1,11 @@
 /** Bars above every screen: what the store, a newer build or a failed touch has to say. */
 import type { ComponentChildren } from "preact";
+import { useEffect, useState } from "preact/hooks";
 import { sentenceFor } from "../screens/catalogue.ts";
 import type { House } from "../screens/parts/house.ts";
 import type { Notice } from "../store/notice.ts";
 import { notices, problems } from "./house.ts";
+import type { unsavedWords } from "./unsaved.ts";
 import { changedElsewhere, chunkMissing, takeUpdate, updateWaiting } from "./update.ts";
 
 const Bar = (props: {
@@ -29,10 +31,29 @@ const forget = (type: Notice["type"]) => {
 
 const reload = () => location.reload();
 
+/** How long after the start the words for unsaved values are fetched. */
+const FETCH_AFTER_MS = 3000;
+
+/** Puts unsaved values into words: not needed for the first key, and at hand before anything can be lost. */
+const useUnsavedWords = (): typeof unsavedWords | null => {
+  const [say, setSay] = useState<{ readonly words: typeof unsavedWords } | null>(null);
+  useEffect(() => {
+    const later = setTimeout(() => {
+      import("./unsaved.ts").then(
+        (loaded) => setSay({ words: loaded.unsavedWords }),
+        () => undefined,
+      );
+    }, FETCH_AFTER_MS);
+    return () => clearTimeout(later);
+  }, []);
+  return say?.words ?? null;
+};
+
 /** The bars. While a line is counted a newer build is not offered: it would stand in the way of the keys. */
 export const Bars = (props: { readonly house: House; readonly running: boolean }) => {
   const words = props.house.words.value.bars;
   const said = notices.value;
+  const say = useUnsavedWords();
   const gone = said.get("gone");
   const all = [
     said.has("busy") ? <Bar>{words.busy}</Bar> : null,
@@ -54,7 +75,10 @@ export const Bars = (props: { readonly house: House; readonly running: boolean }
     ) : null,
     gone?.type === "gone" ? (
       <Bar label={words.load} onPress={reload}>
-        {words.gone} {gone.commands.map((command) => JSON.stringify(command)).join(" ")}
+        {words.gone}{" "}
+        {say === null
+          ? ""
+          : `${gone.commands.map((command) => say(props.house.words.value, command)).join("; ")}.`}
       </Bar>
     ) : null,
     changedElsewhere.value ? (

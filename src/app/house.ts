@@ -4,6 +4,7 @@ import { randomHex } from "../device/chance.ts";
 import { newShortId } from "../record/ids.ts";
 import type { Problem, Result } from "../record/result.ts";
 import { ok } from "../record/result.ts";
+import { filledHabits } from "../record/units.ts";
 import { CATALOGUES } from "../screens/catalogue.ts";
 import type { House } from "../screens/parts/house.ts";
 import { newPen } from "../screens/parts/pen.ts";
@@ -23,9 +24,10 @@ export const route = signal<Route>(routeAt(location.hash));
 /** Problems shown above the screen until they are closed; the newest last. */
 export const problems = signal<readonly Problem[]>([]);
 
-/** Goes to a screen. What was wrong with something written on the screen before has no meaning there. */
+/** Goes to a screen. What was said or wrong on the screen before has no meaning there. */
 const show = (next: Route): void => {
   route.value = next;
+  spoken.value = "";
   problems.value = problems.value.filter(({ code }) => !code.startsWith("record/"));
 };
 addEventListener("hashchange", () => show(routeAt(location.hash)));
@@ -63,7 +65,11 @@ export const openHouse = async (): Promise<Result<House>> => {
   const device =
     known.value === undefined ? await settleMeta(store, DEVICE, newShortId(randomHex)) : ok(known.value);
   if (!device.ok) return device;
-  const settings = signal<Settings>({ ...FIRST_SETTINGS, ...stored.value });
+  const settings = signal<Settings>({
+    ...FIRST_SETTINGS,
+    ...stored.value,
+    habits: filledHabits(stored.value?.habits ?? FIRST_SETTINGS.habits),
+  });
   const words = computed(() => CATALOGUES[settings.value.language](TRADE_WORDS[settings.value.trade]));
   const go = (to: Route): void => {
     location.hash = href(to);
@@ -88,7 +94,8 @@ export const openHouse = async (): Promise<Result<House>> => {
     },
     tell,
     say: (sentence) => {
-      spoken.value = sentence;
+      // A screen reader is told of changes only: the same sentence again has to differ by a space.
+      spoken.value = sentence === spoken.value ? `${sentence}\u00a0` : sentence;
     },
     files: filesDesk(store),
     results: resultsDesk(store),

@@ -8,21 +8,24 @@ import { ReadFailed } from "../screens/parts/reader.ts";
 import type { ResultsDesk } from "../screens/parts/results-desk.ts";
 import type { Connection } from "../store/connection.ts";
 import { fieldToken, keepSummary, keptSummary } from "../store/field-states.ts";
-import type { FieldAnswer, FieldQuestion } from "./workers/results-talk.ts";
+import type { ResultsAnswer, ResultsJob, ResultsQuestion, ResultsTable } from "./workers/results-talk.ts";
 
 const NO_WORKER: Problem["code"] = "results/no-worker";
 
-type Ask = (fields: readonly RecordId<"field">[], wanted: CoverWanted) => Promise<Result<FieldCover>>;
+type Ask = <J extends ResultsJob>(
+  job: J,
+  wants: ResultsTable[J]["wants"],
+) => Promise<Result<ResultsTable[J]["gives"]>>;
 
 /** A worker that starts at the first question, and again after it broke. */
 const asker = (): Ask => {
   let worker: Worker | undefined;
   let last = 0;
-  const waiting = new Map<number, (answer: Result<FieldCover>) => void>();
+  const waiting = new Map<number, (answer: Result<never>) => void>();
   const start = (): Worker => {
     const started = new Worker(new URL("./workers/results.ts", import.meta.url), { type: "module" });
-    started.addEventListener("message", ({ data }: MessageEvent<FieldAnswer>) => {
-      waiting.get(data.n)?.(data.answer);
+    started.addEventListener("message", ({ data }: MessageEvent<ResultsAnswer>) => {
+      waiting.get(data.n)?.(data.answer as Result<never>);
       waiting.delete(data.n);
     });
     started.addEventListener("error", () => {
@@ -33,12 +36,12 @@ const asker = (): Ask => {
     });
     return started;
   };
-  return (fields, wanted) =>
+  return (job, wants) =>
     new Promise((resolve) => {
       worker ??= start();
       last += 1;
       waiting.set(last, resolve);
-      worker.postMessage({ n: last, fields, wanted } satisfies FieldQuestion);
+      worker.postMessage({ n: last, job, wants } as ResultsQuestion);
     });
 };
 
@@ -56,7 +59,7 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
     wanted: CoverWanted,
     token: string,
   ): Promise<FieldCover> => {
-    const cover = got(await ask(fields, wanted));
+    const cover = got(await ask("field", { fields, wanted }));
     // Losing it loses nothing, so nobody waits for it and a full device is no reason to say so here.
     void keepSummary(connection, field, FIELD_COVER_VERSION, token, cover);
     return cover;
@@ -78,5 +81,6 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
       running.set(job, work);
       return work;
     },
+    lines: async (asked) => (asked.length === 0 ? [] : got(await ask("lines", asked))),
   };
 };

@@ -5,10 +5,11 @@ import { useEffect } from "preact/hooks";
 import { LineScreen } from "../screens/measure/line/view.tsx";
 import { type House, HouseContext } from "../screens/parts/house.ts";
 import { ListPane } from "../screens/parts/page.tsx";
-import type { Route } from "../screens/parts/route.ts";
+import { href, type Route } from "../screens/parts/route.ts";
 import { Bars } from "./bars.tsx";
 import { route, spoken } from "./house.ts";
 import { lazyScreen } from "./lazy-screen.tsx";
+import { NextReadingPlace } from "./next-reading-place.tsx";
 
 const HomeScreen = lazyScreen(async () => (await import("../screens/measure/home/view.tsx")).HomeScreen);
 const SetOutScreen = lazyScreen(
@@ -18,10 +19,32 @@ const LineSheetScreen = lazyScreen(
   async () => (await import("../screens/measure/sheet/view.tsx")).LineSheetScreen,
 );
 const VisitScreen = lazyScreen(async () => (await import("../screens/measure/visit/view.tsx")).VisitScreen);
+const RingsScreen = lazyScreen(async () => (await import("../screens/measure/rings/view.tsx")).RingsScreen);
+const NewRingScreen = lazyScreen(
+  async () => (await import("../screens/measure/rings/new.tsx")).NewRingScreen,
+);
+const RingScreen = lazyScreen(async () => (await import("../screens/measure/rings/ring.tsx")).RingScreen);
+const RingSheetScreen = lazyScreen(
+  async () => (await import("../screens/measure/rings/sheet.tsx")).RingSheetScreen,
+);
+const BigFiguresScreen = lazyScreen(
+  async () => (await import("../screens/measure/rings/big-figures.tsx")).BigFiguresScreen,
+);
+const NewHoleScreen = lazyScreen(async () => (await import("../screens/measure/hole/new.tsx")).NewHoleScreen);
+const HoleScreen = lazyScreen(async () => (await import("../screens/measure/hole/view.tsx")).HoleScreen);
+const HoleSheetScreen = lazyScreen(
+  async () => (await import("../screens/measure/hole/sheet.tsx")).HoleSheetScreen,
+);
+const NoteScreen = lazyScreen(async () => (await import("../screens/measure/notes/view.tsx")).NoteScreen);
 const WelcomeScreen = lazyScreen(async () => (await import("../screens/welcome/view.tsx")).WelcomeScreen);
 const FieldsScreen = lazyScreen(async () => (await import("../screens/fields/list.tsx")).FieldsScreen);
 const NewFieldScreen = lazyScreen(async () => (await import("../screens/fields/new.tsx")).NewFieldScreen);
 const FieldScreen = lazyScreen(async () => (await import("../screens/fields/field.tsx")).FieldScreen);
+const MapScreen = lazyScreen(async () => (await import("../screens/parts/map/map-screen.tsx")).MapScreen);
+const BoundaryScreen = lazyScreen(
+  async () => (await import("../screens/fields/boundary.tsx")).BoundaryScreen,
+);
+const SpotScreen = lazyScreen(async () => (await import("../screens/fields/spot.tsx")).SpotScreen);
 const FindingsScreen = lazyScreen(async () => (await import("../screens/findings/view.tsx")).FindingsScreen);
 const WorkedOutScreen = lazyScreen(
   async () => (await import("../screens/findings/worked-out.tsx")).WorkedOutScreen,
@@ -54,12 +77,38 @@ const Screen = ({ at }: { readonly at: Route }) => {
       return <LineScreen key={at.line} line={at.line} />;
     case "line-sheet":
       return <LineSheetScreen key={at.line} line={at.line} />;
+    case "rings":
+      return <RingsScreen key={at.visit} visit={at.visit} />;
+    case "ring-new":
+      return <NewRingScreen key={at.visit} visit={at.visit} follows={at.follows} />;
+    case "ring":
+      return <RingScreen key={at.ring} ring={at.ring} />;
+    case "ring-sheet":
+      return <RingSheetScreen key={at.ring} ring={at.ring} />;
+    case "big-figures":
+      return <BigFiguresScreen key={at.visit} visit={at.visit} />;
+    case "hole-new":
+      return <NewHoleScreen key={at.visit} visit={at.visit} />;
+    case "hole":
+      return <HoleScreen key={at.hole} hole={at.hole} />;
+    case "hole-sheet":
+      return <HoleSheetScreen key={at.hole} hole={at.hole} />;
+    case "note-new":
+      return <NoteScreen at={{ visit: at.visit, spot: at.spot }} />;
+    case "note":
+      return <NoteScreen at={{ note: at.note }} />;
     case "fields":
       return <FieldsScreen />;
     case "field-new":
       return <NewFieldScreen />;
     case "field":
       return <FieldScreen key={at.field} field={at.field} />;
+    case "map":
+      return <MapScreen key={at.field + at.visit} field={at.field} visit={at.visit} />;
+    case "boundary":
+      return <BoundaryScreen key={at.field} field={at.field} />;
+    case "spot":
+      return <SpotScreen key={at.field + at.spot} field={at.field} spot={at.spot} />;
     case "findings":
       return <FindingsScreen />;
     case "worked-out":
@@ -82,9 +131,12 @@ const listOf = (at: Route): ComponentType | null => {
   switch (at.at) {
     case "visit":
     case "line-sheet":
+    case "ring-sheet":
+    case "hole-sheet":
       return HomeScreen;
     case "field":
     case "field-new":
+    case "spot":
       return FieldsScreen;
     case "worked-out":
       return FindingsScreen;
@@ -116,6 +168,16 @@ const Panes = ({ at }: { readonly at: Route }) => {
   );
 };
 
+/** Screens of a running test: they hide the navigation and use the whole height. */
+const RUNNING: ReadonlySet<Route["at"]> = new Set([
+  "line",
+  "ring",
+  "hole",
+  "rings",
+  "big-figures",
+  "boundary",
+]);
+
 /** Follows the chosen theme, or the device's when none was chosen. */
 const useTheme = (house: House) => {
   const { theme } = house.settings.value;
@@ -140,7 +202,13 @@ export const Shell = ({ house }: { readonly house: House }) => {
   }, [at]);
   return (
     <HouseContext.Provider value={house}>
-      <Bars house={house} running={at.at === "line"} />
+      <NextReadingPlace
+        house={house}
+        onBoard={at.at === "rings"}
+        bright={at.at === "big-figures"}
+        boardOf={(visit) => href({ at: "rings", visit })}
+      />
+      <Bars house={house} running={RUNNING.has(at.at)} />
       <Panes at={at} />
       <p class="out-of-sight" role="status" aria-live="polite">
         {spoken}

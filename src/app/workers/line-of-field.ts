@@ -2,7 +2,7 @@
 import { type EntryColumns, valuesOf } from "../../record/columns.ts";
 import type { RecordId } from "../../record/ids.ts";
 import { lineFinished } from "../../record/line/finished.ts";
-import { type LineFrame, type LineTally, readLine } from "../../record/line/reading.ts";
+import { type LineFrame, type LineTally, marksSaid, readLine } from "../../record/line/reading.ts";
 import { summariseLine } from "../../record/line/summary.ts";
 import { ok, type Result } from "../../record/result.ts";
 import { currentEntries } from "../../store/rows.ts";
@@ -11,6 +11,8 @@ import { currentEntries } from "../../store/rows.ts";
 export interface AddedUp {
   readonly tally: LineTally;
   readonly finished: boolean;
+  /** The last mark looked at once the line has ended, else null. */
+  readonly endedAt: number | null;
 }
 
 const looked = (tally: LineTally): number => Object.values(tally).reduce((sum, count) => sum + count, 0);
@@ -31,9 +33,11 @@ export const addUp = (
     const entries = packed === undefined ? ok([]) : currentEntries({ id, ...packed });
     if (!entries.ok) return entries;
     const reading = readLine(entries.value, frame);
-    return ok({ tally: reading.tally, finished: lineFinished(reading, frame) });
+    const { tally, endedAt } = reading;
+    return ok({ tally, finished: lineFinished(reading, frame), endedAt });
   }
-  const { tally, endedAt } = summariseLine(packed, frame);
+  const { tally, endedAt, endInDoubt } = summariseLine(packed, frame);
   const full = frame.way === "mark-by-mark" && looked(tally) >= frame.ropeMarks;
-  return ok({ tally, finished: endedAt !== null || full });
+  const finished = !endInDoubt && (endedAt !== null || full) && marksSaid(tally) > 0;
+  return ok({ tally, finished, endedAt });
 };

@@ -1,17 +1,31 @@
 /** What the page and the worker for results say to each other. */
 import type { RecordId } from "../../record/ids.ts";
+import type { LineAsked, LineSums } from "../../record/line/sums.ts";
 import type { Result } from "../../record/result.ts";
 import type { CoverWanted, FieldCover } from "../../science/ground-cover/field-cover.ts";
 
-/** A question of the page. */
-export interface FieldQuestion {
-  readonly n: number;
-  readonly fields: readonly RecordId<"field">[];
-  readonly wanted: CoverWanted;
+/** What the page may ask for, and what it gets. */
+export interface ResultsTable {
+  field: {
+    readonly wants: { readonly fields: readonly RecordId<"field">[]; readonly wanted: CoverWanted };
+    readonly gives: FieldCover;
+  };
+  lines: { readonly wants: readonly LineAsked[]; readonly gives: readonly LineSums[] };
 }
 
+export type ResultsJob = keyof ResultsTable;
+
+/** A question of the page. */
+export type ResultsQuestion = {
+  readonly [J in ResultsJob]: {
+    readonly n: number;
+    readonly job: J;
+    readonly wants: ResultsTable[J]["wants"];
+  };
+}[ResultsJob];
+
 /** The answer to the question of the same number. */
-export interface FieldAnswer {
+export interface ResultsAnswer {
   readonly n: number;
-  readonly answer: Result<FieldCover>;
+  readonly answer: Result<ResultsTable[ResultsJob]["gives"]>;
 }

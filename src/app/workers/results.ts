@@ -1,25 +1,27 @@
-/** The worker for results: opens the store for reading, works out a field, hands back what came of it. */
+/** The worker for results: opens the store for reading, works out fields and lines, hands back what came of it. */
 import { ok, type Result } from "../../record/result.ts";
-import { coverOfField, type FieldCover } from "../../science/ground-cover/field-cover.ts";
+import { coverOfField } from "../../science/ground-cover/field-cover.ts";
 import { type Connection, connect } from "../../store/connection.ts";
 import { linesOfField } from "./field-lines.ts";
-import type { FieldAnswer, FieldQuestion } from "./results-talk.ts";
+import { sumsOfLines } from "./line-sums.ts";
+import type { ResultsAnswer, ResultsQuestion } from "./results-talk.ts";
 
 // The page hears of a blocked or lost database by its own connection: twice would say nothing new.
 const open = (): Promise<Result<Connection>> => connect({ tell: () => undefined });
 let opened: Promise<Result<Connection>> | undefined;
 
-const answer = async ({ fields, wanted }: FieldQuestion): Promise<Result<FieldCover>> => {
+const answer = async (question: ResultsQuestion): Promise<ResultsAnswer["answer"]> => {
   opened ??= open();
   const connection = await opened;
   if (!connection.ok) {
     opened = undefined;
     return connection;
   }
-  const lines = await linesOfField(connection.value, fields);
-  return lines.ok ? ok(coverOfField(lines.value, wanted)) : lines;
+  if (question.job === "lines") return sumsOfLines(connection.value, question.wants);
+  const lines = await linesOfField(connection.value, question.wants.fields);
+  return lines.ok ? ok(coverOfField(lines.value, question.wants.wanted)) : lines;
 };
 
-addEventListener("message", ({ data }: MessageEvent<FieldQuestion>) => {
-  void answer(data).then((said) => postMessage({ n: data.n, answer: said } satisfies FieldAnswer));
+addEventListener("message", ({ data }: MessageEvent<ResultsQuestion>) => {
+  void answer(data).then((said) => postMessage({ n: data.n, answer: said } satisfies ResultsAnswer));
 });

@@ -22,7 +22,11 @@ export const stripSentence = (words: Catalogue, { cover }: StripCover): string =
 };
 
 /** "About 2 more lines for give or take 5 points." Empty when it cannot be said. */
-export const moreSentence = (words: Catalogue, { more, cover }: StripCover, settings: Settings): string => {
+export const moreSentence = (
+  words: Catalogue,
+  { more, cover }: Pick<StripCover, "more" | "cover">,
+  settings: Settings,
+): string => {
   if (!cover.ok || !more.ok) return "";
   const { low, high } = more.value.more;
   return words.line.more(low, high, writeNumber(settings.marginPoints, TONGUE, 1));

@@ -3,7 +3,20 @@ import { type Quantity, toShown, type UnitHabits } from "../../record/units.ts";
 import { writeNumber } from "./numbers.ts";
 import { TONGUE } from "./words.common.ts";
 
-const DECIMALS = { mm: 0, cm: 1, m: 0, in: 1, ft: 0, ha: 2, ac: 2, "%": 0 } as const;
+const DECIMALS = {
+  mm: 0,
+  cm: 1,
+  m: 0,
+  in: 1,
+  ft: 0,
+  ha: 2,
+  ac: 2,
+  mL: 0,
+  L: 1,
+  "fl-oz": 1,
+  gal: 1,
+  "%": 0,
+} as const;
 
 /**
  * A quantity with its unit, as the person writes it.

@@ -17,3 +17,7 @@ export const groundCoverOf = (
   if (!seen.ok || seen.value.marks === 0) return { share: null, read: 0 };
   return { share: seen.value.hits / seen.value.marks, read: seen.value.marks };
 };
+
+/** How many marks were called without residue while only misses are called. */
+export const missesIn = ({ bare, green, stone, own, unsettled }: LineTally): number =>
+  bare + green + stone + own + unsettled;

@@ -1,9 +1,14 @@
 /** An own number pad: the phone's keyboard covers half the screen and jumps. A real keyboard works too. */
-import { useEffect } from "preact/hooks";
+import type { ComponentChildren } from "preact";
+import { useLayoutEffect } from "preact/hooks";
 import { useHouse } from "./house.ts";
 import "./number-pad.css";
 
 const DIGITS = ["1", "2", "3", "4", "5", "6", "7", "8", "9"] as const;
+
+/** A shortcut, or writing; a switch beside the pad is an input too, and takes no digits. */
+const isForOthers = ({ target, ctrlKey, altKey, metaKey }: KeyboardEvent): boolean =>
+  ctrlKey || altKey || metaKey || (target instanceof HTMLInputElement && target.type !== "radio");
 
 /** Digits under the thumb; what was typed so far stands above and is the person's text, not a number yet. */
 export const NumberPad = (props: {
@@ -13,6 +18,8 @@ export const NumberPad = (props: {
   readonly decimals?: boolean;
   readonly unit?: string;
   readonly label: string;
+  /** A key in the corner that the decimal mark leaves free. */
+  readonly corner?: ComponentChildren;
   /** Pressed Enter on a real keyboard. */
   readonly onEnter?: () => void;
 }) => {
@@ -21,13 +28,15 @@ export const NumberPad = (props: {
   const add = (piece: string) => {
     if (typed.length < 12) onType(typed + piece);
   };
-  useEffect(() => {
+  // Before the next key, not after the next frame: fast digits would be added to what stood there before.
+  useLayoutEffect(() => {
     const press = (event: KeyboardEvent) => {
-      if (event.target instanceof HTMLInputElement) return;
+      const { target } = event;
+      if (isForOthers(event)) return;
       if (/^[0-9]$/.test(event.key) || (decimals === true && /^[.,]$/.test(event.key)))
         onType(typed + event.key);
       else if (event.key === "Backspace") onType(typed.slice(0, -1));
-      else if (event.key === "Enter" && !(event.target instanceof HTMLButtonElement)) onEnter?.();
+      else if (event.key === "Enter" && !(target instanceof HTMLButtonElement)) onEnter?.();
       else return;
       event.preventDefault();
     };
@@ -57,7 +66,7 @@ export const NumberPad = (props: {
             {words.value.pad.decimalMark}
           </button>
         ) : (
-          <span />
+          (props.corner ?? <span />)
         )}
         <button type="button" class="key" onClick={() => add("0")}>
           0

@@ -3,6 +3,7 @@
  * worked out off the page, and what came of them is kept until something of the field changes.
  */
 import type { RecordId } from "../../record/ids.ts";
+import type { LineAsked, LineSums } from "../../record/line/sums.ts";
 import type { CoverWanted, FieldCover } from "../../science/ground-cover/field-cover.ts";
 import type { Settings } from "./settings.ts";
 
@@ -13,6 +14,8 @@ export interface ResultsDesk {
    * @param fields the field first, then all that are the same
    */
   readonly field: (fields: readonly RecordId<"field">[], wanted: CoverWanted) => Promise<FieldCover>;
+  /** Sums of these lines, in the order asked for. Rejects with `ReadFailed` when the store cannot answer. */
+  readonly lines: (asked: readonly LineAsked[]) => Promise<readonly LineSums[]>;
 }
 
 /** What these settings want to know of a field. */

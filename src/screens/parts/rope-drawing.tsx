@@ -92,7 +92,7 @@ export const RopeDrawing = (props: {
   return (
     <svg
       class="rope"
-      viewBox={`0 0 ${WIDTH} ${STRANDS * STRAND_HEIGHT + 8}`}
+      viewBox={`0 0 ${WIDTH} ${strands * STRAND_HEIGHT + 8}`}
       aria-hidden="true"
       focusable="false"
     >

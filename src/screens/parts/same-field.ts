@@ -54,3 +54,21 @@ export const sameStrip = (joins: readonly Join[]): ((id: RecordId<"strip">) => R
   const same = joined(joins);
   return (id) => same(id) as RecordId<"strip">;
 };
+
+/**
+ * Living strips, each once, whatever was joined to it. The strip that the others were joined to stands for
+ * them while it lives; a deleted one must not take those joined to it out of every list.
+ */
+export const onceEach = (
+  strips: readonly Listed<"strip">[],
+  stripOf: (id: RecordId<"strip">) => RecordId<"strip">,
+): readonly Listed<"strip">[] => {
+  const living = new Set<RecordId<"strip">>(strips.map(({ id }) => id));
+  const stands = new Set<RecordId<"strip">>();
+  return strips.filter(({ id }) => {
+    const root = stripOf(id);
+    if (id !== root && (living.has(root) || stands.has(root))) return false;
+    stands.add(root);
+    return true;
+  });
+};

@@ -4,6 +4,7 @@ import type { KeyMeaning } from "../../device/keys.ts";
 import type { Cover } from "../../record/entry.ts";
 import type { RecordId } from "../../record/ids.ts";
 import { HABITS, type UnitHabits } from "../../record/units.ts";
+import type { CautionsRead } from "./cautions-due.ts";
 import type { Trade } from "./trade.ts";
 
 export type Theme = "auto" | "daylight" | "dusk";
@@ -21,6 +22,12 @@ export interface Settings {
   readonly person: RecordId<"person"> | null;
   readonly vibrate: boolean;
   readonly sound: boolean;
+  /** Sound when the reading of a ring is due. */
+  readonly alarm: boolean;
+  /** It was said that a locked phone cannot ring. */
+  readonly toldLocked: boolean;
+  /** Cautions of rings and holes that were read on this device. */
+  readonly cautionsRead: CautionsRead;
   /** Keys of a keyboard or clicker, by what they answer. */
   readonly clicker: readonly KeyMeaning<LineAnswer>[];
   /** Count stones as ground cover. */
@@ -31,6 +38,8 @@ export interface Settings {
   readonly targetPercent: number | null;
   /** When a copy last left this device, in wall milliseconds. */
   readonly copiedAtMs: number | null;
+  /** What everything in that copy added up to, so that a clock set wrong cannot hide what is new. */
+  readonly copiedSum: number | null;
 }
 
 /** Keys that a keyboard answers with from the first build: the first letters, and Backspace to undo. */
@@ -52,9 +61,13 @@ export const FIRST_SETTINGS: Settings = {
   person: null,
   vibrate: true,
   sound: false,
+  alarm: true,
+  toldLocked: false,
+  cautionsRead: {},
   clicker: FIRST_CLICKER,
   stonesCount: false,
   marginPoints: 5,
   targetPercent: 75,
   copiedAtMs: null,
+  copiedSum: null,
 };

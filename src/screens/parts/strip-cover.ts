@@ -22,10 +22,15 @@ export interface ReadLine {
   readonly counts: LineCounts;
 }
 
+/** A line with its sums alone: a visit may hold hundreds of lines, and their marks are not needed to list them. */
+export type SummedLine = Omit<ReadLine, "reading"> & {
+  readonly reading: Pick<LineReading, "tally" | "endedAt">;
+};
+
 /** A strip's cover with the lines behind it. */
-export interface StripCover {
-  readonly lines: readonly ReadLine[];
-  readonly finished: readonly ReadLine[];
+export interface StripCover<L extends SummedLine = ReadLine> {
+  readonly lines: readonly L[];
+  readonly finished: readonly L[];
   readonly cover: Result<Estimate>;
   readonly more: Result<LinesNeeded>;
 }
@@ -60,7 +65,10 @@ export const readLines = async (
 };
 
 /** Puts a strip's lines together. */
-export const coverOfLines = (lines: readonly ReadLine[], settings: Settings): StripCover => {
+export const coverOfLines = <L extends SummedLine>(
+  lines: readonly L[],
+  settings: Settings,
+): StripCover<L> => {
   const finished = lines.filter((line) => line.finished);
   const counting = { stoneCounts: settings.stonesCount };
   const counts = finished.map((line) => line.counts);

@@ -11,7 +11,8 @@ export const barWords = () => ({
     take: "Take it",
     load: "Load again",
     gone: "The records cannot be reached, and loading again has not helped. These values are not saved yet: write them down.",
-    refused: "Something kept from before could not be written down.",
+    refused:
+      "Something that you entered before this window was loaded again could not be kept. Look whether your last touches are there.",
     close: "Close",
   },
   closed: {

@@ -85,15 +85,21 @@ export const problemWords: Readonly<Record<string, string>> = {
   "record/number-unfinished":
     "This number is not finished. Write what follows the mark, or leave the mark out.",
   "record/number-too-long": "That is too long for a number.",
-  "record/line-full": "The rope has only {marks} marks: the line is full.",
+  "record/line-full": "The rope has only {marks} {marks|mark|marks}: the line is full.",
   "record/line-ended": "This line ended at mark {mark}. Undo takes the end back.",
-  "record/full": "This line holds {most} readings and takes no more.",
+  "record/more-placed-than-found":
+    "{found} {found|worm|worms} found and {placed} placed: {more} more than found. Both are kept.",
+  "record/counted-on-two-phones":
+    "{touches} {touches|worm was|worms were} touched in on another phone and {touches|is|are} added to the number written here.",
+  "record/sorting-clocks-apart": "A clock was set while worms were sorted: check the minutes.",
+  "record/full": "This line holds {most} {most|reading|readings} and takes no more.",
   "record/nothing-to-undo": "There is nothing to undo.",
   "record/nothing-to-redo": "There is nothing to redo.",
   "record/erased": "This was forgotten for good and cannot be changed.",
   "record/exists": "This is there already.",
   "record/no-such-record": "This is not on this device.",
-  "record/not-valid": "This cannot be kept as it stands ({where}).",
+  "record/not-valid":
+    "What was written there cannot be kept, and nothing was changed. Write it shorter, in plain letters and digits, and try again.",
   "record/from-the-future":
     "This was made by a newer Mulchmark: it needs version {needs} of {kind}, this one knows {knows}. Nothing was changed. Update Mulchmark, then try again.",
   "store/queue-full": "One moment: the touches before are still being written down.",
@@ -108,5 +114,6 @@ export const problemWords: Readonly<Record<string, string>> = {
   "device/room-unknown": "This browser does not say how much room there is.",
   "store/upgrade-failed":
     "The records could not be brought up to date from version {from} to {to}. Nothing was changed.",
+  "screens/not-a-time": "No clock shows that. Write hours and minutes, like 14:05.",
   "store/quota": "This device has no room left. Readings are still taken; photos are not.",
 };

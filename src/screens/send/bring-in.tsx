@@ -1,11 +1,14 @@
 /** Bringing a file in: read, shown, and only then taken or left. */
+
 import { useEffect, useRef, useState } from "preact/hooks";
 import { sentenceFor } from "../catalogue.ts";
 import type { FileProgress, Preview } from "../parts/files-desk.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
+import { useWordsOf } from "../parts/words-of.ts";
 import { FilePreview } from "./preview.tsx";
 import { Progress } from "./progress.tsx";
+import { SEND_WORDS } from "./words.ts";
 
 type State =
   | { readonly is: "idle"; readonly said: string; readonly wrong: string }
@@ -17,7 +20,7 @@ const START: FileProgress = { step: "reading", done: 0, of: null };
 /** The keys and words around bringing a file in. */
 export const BringIn = () => {
   const house = useHouse();
-  const words = house.words.value.send;
+  const words = useWordsOf(SEND_WORDS).send;
   const [state, setState] = useState<State>({ is: "idle", said: "", wrong: "" });
   const stop = useRef<AbortController | null>(null);
   const waits = useRef<string | null>(null);

@@ -1,4 +1,5 @@
 /** Deleted records: what was deleted and can be brought back, and what stayed without its place. */
+
 import { useState } from "preact/hooks";
 import { readClock } from "../../device/clock.ts";
 import { useHouse } from "../parts/house.ts";
@@ -7,15 +8,18 @@ import { useLive } from "../parts/live.ts";
 import { Page } from "../parts/page.tsx";
 import type { Listed } from "../parts/reader.ts";
 import { href } from "../parts/route.ts";
+import { useWordsOf } from "../parts/words-of.ts";
 import { type DeletedList, type Orphans, readDeleted } from "./deleted-model.ts";
-import { authorName, type Known, kindWord, nameOf } from "./describe.ts";
+import { authorName, type Known, kindById, kindWord, nameOf } from "./describe.ts";
 import { writeMoment } from "./moment.ts";
+import { useSpoken } from "./words.records.ts";
+import { SEND_WORDS } from "./words.ts";
 import "./send.css";
 
 /** The screen. */
 export const DeletedScreen = () => {
   const house = useHouse();
-  const words = house.words.value.deleted;
+  const words = useWordsOf(SEND_WORDS).deleted;
   const list = useLive(() => readDeleted(house.records, readClock().wallMs), []);
   return (
     <Page title={words.title} back={href({ at: "send" })} area="send">
@@ -29,7 +33,7 @@ export const DeletedScreen = () => {
 const NAMED = 5;
 
 const Lists = ({ list }: { readonly list: DeletedList }) => {
-  const words = useHouse().words.value.deleted;
+  const words = useWordsOf(SEND_WORDS).deleted;
   const [older, setOlder] = useState(false);
   const { recent, known, orphans } = list;
   return (
@@ -63,15 +67,16 @@ const Lists = ({ list }: { readonly list: DeletedList }) => {
 
 const useBringBack = () => {
   const house = useHouse();
+  const words = useWordsOf(SEND_WORDS).deleted;
   return async (one: Listed, what: string) => {
     const done = await house.write(house.pen.restore(one.id));
-    if (done.ok) house.say(house.words.value.deleted.back(what));
+    if (done.ok) house.say(words.back(what));
     else house.tell(done.problem);
   };
 };
 
 const DeletedRows = (props: { readonly rows: readonly Listed[]; readonly known: Known }) => {
-  const words = useHouse().words.value;
+  const words = useSpoken();
   const bringBack = useBringBack();
   return (
     <ul class="rows">
@@ -83,7 +88,7 @@ const DeletedRows = (props: { readonly rows: readonly Listed[]; readonly known: 
           <li class="with-key" key={one.id}>
             <div>
               <b>{name}</b>
-              <small>{kindWord(words, one.id)}</small>
+              <small>{kindWord(words, props.known, one)}</small>
               <small>{who === null ? words.deleted.when(when) : words.deleted.whenBy(when, who)}</small>
             </div>
             <button
@@ -102,18 +107,20 @@ const DeletedRows = (props: { readonly rows: readonly Listed[]; readonly known: 
 };
 
 const OrphanRow = (props: { readonly orphans: Orphans; readonly known: Known }) => {
-  const words = useHouse().words.value;
+  const words = useSpoken();
   const bringBack = useBringBack();
   const { deleted, parent, stayed } = props.orphans;
   const name = deleted === undefined ? "" : nameOf(words, props.known, deleted);
-  const kind = kindWord(words, parent);
+  const kind = deleted === undefined ? kindById(words, parent) : kindWord(words, props.known, deleted);
   const title = deleted === undefined ? words.deleted.missing(kind) : `${name} (${kind})`;
   return (
     <li class="with-key">
       <div>
         <b>{words.deleted.orphanOf(title, stayed.length, deleted === undefined)}</b>
         {stayed.slice(0, NAMED).map((one) => (
-          <small key={one.id}>{`${kindWord(words, one.id)}: ${nameOf(words, props.known, one)}`}</small>
+          <small
+            key={one.id}
+          >{`${kindWord(words, props.known, one)}: ${nameOf(words, props.known, one)}`}</small>
         ))}
         {stayed.length > NAMED ? <small>{words.deleted.moreOrphans(stayed.length - NAMED)}</small> : null}
       </div>

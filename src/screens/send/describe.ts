@@ -1,9 +1,9 @@
 /** A record in a few plain words: what kind it is, what it is called, where it belongs. */
 import { type Kind, kindOf, type RecordId } from "../../record/ids.ts";
-import type { Catalogue } from "../catalogue.ts";
 import { fieldName, stripName } from "../parts/names.ts";
 import { dayOf, writeDay } from "../parts/numbers.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
+import type { Spoken } from "./words.records.ts";
 
 /** Records by id, for names. */
 export type Known = ReadonlyMap<RecordId, Listed>;
@@ -20,6 +20,12 @@ const ID_KEYS: ReadonlySet<string> = new Set([
   "strip",
   "visit",
   "rope",
+  "ring",
+  "outer",
+  "ruler",
+  "bottle",
+  "template",
+  "follows",
   "person",
   "of",
   "from",
@@ -43,7 +49,18 @@ export const readKnown = async (records: Reader, rows: readonly Listed[]): Promi
 const of = <K extends Kind>(known: Known, id: RecordId<K> | null): Listed<K> | undefined =>
   id === null ? undefined : (known.get(id) as Listed<K> | undefined);
 
-type Naming = { readonly [K in Kind]: (words: Catalogue, known: Known, one: Listed<K>) => readonly string[] };
+/** Letters of a note that tell it from the others. */
+const BEGINNING = 40;
+
+const beginning = (text: string): string => {
+  const letters = [...text.trim().replaceAll(/\s+/gu, " ")];
+  return letters.length <= BEGINNING ? letters.join("") : `${letters.slice(0, BEGINNING - 1).join("")}…`;
+};
+
+const stripAmong = (known: Known, id: RecordId): Listed<"strip"> | undefined =>
+  kindOf(id) === "strip" ? of(known, id as RecordId<"strip">) : undefined;
+
+type Naming = { readonly [K in Kind]: (words: Spoken, known: Known, one: Listed<K>) => readonly string[] };
 
 const NAMES: Naming = {
   person: (words, _known, { body }) => [body.name || words.common.noName],
@@ -61,7 +78,8 @@ const NAMES: Naming = {
   ],
   observation: (words, known, { body }) => [
     fieldName(words, of(known, body.field)),
-    stripName(words, of(known, body.strip)),
+    ...(body.type === "note" ? [beginning(body.text)] : []),
+    ...(body.strip === null ? [] : [stripName(words, of(known, body.strip))]),
     writeDay(dayOf(body.startedAtMs), words.common.tongue),
   ],
   photo: (words, _known, { body }) => [writeDay(dayOf(body.takenAtMs), words.common.tongue)],
@@ -83,25 +101,49 @@ const NAMES: Naming = {
     fieldName(words, of(known, body.field)),
     writeDay(body.day, words.common.tongue),
   ],
-  join: (words, known, { body }) => [nameById(words, known, body.from), nameById(words, known, body.to)],
+  join: (words, known, { body }) => {
+    const from = stripAmong(known, body.from);
+    const to = stripAmong(known, body.to);
+    return from === undefined || to === undefined
+      ? [words.fields.sameAs(nameById(words, known, body.from), nameById(words, known, body.to))]
+      : [
+          words.fields.sameAs(stripName(words, from), stripName(words, to)),
+          fieldName(words, of(known, from.body.field)),
+        ];
+  },
 };
 
 /** What a record is called, without its kind. */
-export const nameOf = <K extends Kind>(words: Catalogue, known: Known, one: Listed<K>): string =>
+export const nameOf = <K extends Kind>(words: Spoken, known: Known, one: Listed<K>): string =>
   NAMES[kindOf(one.id)](words, known, one)
     .filter((part) => part !== "")
     .join(" · ");
 
 /** The name of what an id stands for, or its kind when it is not on this device. */
-export const nameById = (words: Catalogue, known: Known, id: RecordId): string => {
+export const nameById = (words: Spoken, known: Known, id: RecordId): string => {
   const one = known.get(id);
   return one === undefined || kindOf(id) === "join"
     ? words.records.kinds[kindOf(id)]
     : nameOf(words, known, one);
 };
 
-/** What kind of record it is, in a word. */
-export const kindWord = (words: Catalogue, id: RecordId): string => words.records.kinds[kindOf(id)];
+/** What kind of record an id names, in a word; all that is known of one that is not on this device. */
+export const kindById = (words: Spoken, id: RecordId): string => words.records.kinds[kindOf(id)];
+
+const ringLetter = (known: Known, id: RecordId<"kit">): string => of(known, id)?.body.name ?? "";
+
+/** What kind of record it is, in a word or two: line, ring A, hole 3; and of the kit: rope, ring, bottle … */
+export const kindWord = (words: Spoken, known: Known, one: Listed): string => {
+  const { tests, kit } = words.records;
+  if (isKind("kit", one)) return kit[one.body.type];
+  if (!isKind("observation", one)) return kindById(words, one.id);
+  const { body } = one;
+  if (body.type === "line") return tests.line;
+  if (body.type === "note") return tests.note;
+  return body.type === "ring" ? tests.ring(ringLetter(known, body.ring)) : tests.hole(body.number);
+};
+
+const isKind = <K extends Kind>(kind: K, one: Listed): one is Listed & Listed<K> => kindOf(one.id) === kind;
 
 /** Who made a revision, by name; null when nobody was named or the person was forgotten. */
 export const authorName = (known: Known, author: string | null): string | null => {

@@ -14,6 +14,7 @@ export interface DoubtfulLine {
   readonly marks: number;
   readonly thickness: number;
   readonly totals: boolean;
+  readonly ends: boolean;
 }
 
 /** Entries of these lines as they lie in the database. Rejects with `ReadFailed`. */
@@ -43,10 +44,12 @@ export const doubtfulLines = (
     const frame = { way: line.body.way, ropeMarks: ANY_ROPE };
     // The sums leave a thickness in doubt out silently, so lines with any are read in full.
     const plain = valuesOf(packed, "value").every((value) => value === undefined);
-    if (plain && summariseLine(packed, frame).tally.unsettled === 0) return [];
+    const summary = plain ? summariseLine(packed, frame) : undefined;
+    if (summary?.tally.unsettled === 0 && !summary.endInDoubt) return [];
     const reading = readLine(unpackEntries(packed), frame);
     const marks = [...reading.marks.values()].filter(({ answers }) => answers.length > 1).length;
     const thickness = reading.thicknessInDoubt.size;
     const totals = reading.totalsInDoubt.length > 0;
-    return marks + thickness > 0 || totals ? [{ line, marks, thickness, totals }] : [];
+    const ends = reading.endsInDoubt.length > 0;
+    return marks + thickness > 0 || totals || ends ? [{ line, marks, thickness, totals, ends }] : [];
   });

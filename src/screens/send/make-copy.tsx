@@ -1,4 +1,5 @@
 /** A copy in two touches: prepared and compared first, then shared or saved. */
+
 import { useEffect, useRef, useState } from "preact/hooks";
 import { readClock } from "../../device/clock.ts";
 import { howToDeliver, saveFile, shareFile } from "../../device/share.ts";
@@ -6,17 +7,24 @@ import { sentenceFor } from "../catalogue.ts";
 import type { FileProgress, ReadyCopy } from "../parts/files-desk.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
+import { useWordsOf } from "../parts/words-of.ts";
 import { Progress } from "./progress.tsx";
+import { SEND_WORDS } from "./words.ts";
 
 type State =
   | { readonly is: "idle"; readonly wrong: string | null }
   | { readonly is: "working"; readonly progress: FileProgress | null }
-  | { readonly is: "ready"; readonly copy: ReadyCopy; readonly begunAtMs: number };
+  | {
+      readonly is: "ready";
+      readonly copy: ReadyCopy;
+      readonly begunAtMs: number;
+      readonly sum: number | null;
+    };
 
-/** The keys and words around making a copy. `off` while there is nothing to copy. */
-export const MakeCopy = (props: { readonly off: boolean }) => {
+/** The keys and words around making a copy. `off` while there is nothing to copy; `sum` of what there is. */
+export const MakeCopy = (props: { readonly off: boolean; readonly sum: number | null }) => {
   const house = useHouse();
-  const words = house.words.value.send;
+  const words = useWordsOf(SEND_WORDS).send;
   const [state, setState] = useState<State>({ is: "idle", wrong: null });
   const stop = useRef<AbortController | null>(null);
   useEffect(() => () => stop.current?.abort(), []);
@@ -25,12 +33,13 @@ export const MakeCopy = (props: { readonly off: boolean }) => {
     stop.current = working;
     // What is written down while the copy is made is not in it for sure: the copy counts from its beginning.
     const begunAtMs = readClock().wallMs;
+    const { sum } = props;
     setState({ is: "working", progress: null });
     const made = await house.files.makeCopy((progress) => {
       if (!working.signal.aborted) setState({ is: "working", progress });
     }, working.signal);
     if (made.ok) {
-      setState({ is: "ready", copy: made.value, begunAtMs });
+      setState({ is: "ready", copy: made.value, begunAtMs, sum });
       house.say(words.compared(made.value.records, made.value.photos));
     } else {
       const stopped = made.problem.code === "exchange/stopped";
@@ -41,7 +50,7 @@ export const MakeCopy = (props: { readonly off: boolean }) => {
     return (
       <Deliver
         copy={state.copy}
-        onAll={() => house.changeSettings({ copiedAtMs: state.begunAtMs })}
+        onAll={() => house.changeSettings({ copiedAtMs: state.begunAtMs, copiedSum: state.sum })}
         onAnother={() => setState({ is: "idle", wrong: null })}
       />
     );
@@ -77,7 +86,7 @@ const Deliver = (props: {
   readonly onAnother: () => void;
 }) => {
   const house = useHouse();
-  const words = house.words.value.send;
+  const words = useWordsOf(SEND_WORDS).send;
   const { parts, records, photos } = props.copy;
   const [handed, setHanded] = useState<readonly (Handed | null)[]>(() => parts.map(() => null));
   const [refused, setRefused] = useState<readonly number[]>([]);

@@ -1,13 +1,16 @@
 /** What a file would do, before anything is done. */
+
 import { sentenceFor } from "../catalogue.ts";
 import type { Preview } from "../parts/files-desk.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { writeNumber } from "../parts/numbers.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import { useWordsOf } from "../parts/words-of.ts";
 import { writeMoment } from "./moment.ts";
+import { SEND_WORDS, type SendWords } from "./words.ts";
 
-type Row = keyof ReturnType<typeof useHouse>["words"]["value"]["send"]["rows"];
+type Row = keyof SendWords["send"]["rows"];
 
 /** Figures that are always shown, also at 0; the others only when there are any. */
 const ALWAYS: ReadonlySet<Row> = new Set(["new", "changed", "same"]);
@@ -33,7 +36,7 @@ export const FilePreview = (props: {
   readonly onLeave: () => void;
 }) => {
   const words = useHouse().words.value;
-  const { send } = words;
+  const { send } = useWordsOf(SEND_WORDS);
   const { preview } = props;
   const { file, records, photos, twoAnswers, refused, refusedCount } = preview;
   const nothing = records.new + records.changed + photos.new === 0;

@@ -1,9 +1,10 @@
 import type { FileProgress } from "../parts/files-desk.ts";
-import { useHouse } from "../parts/house.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import { SEND_WORDS } from "./words.ts";
 
 /** How far a job with files has come; said in words and drawn. */
 export const Progress = (props: { readonly progress: FileProgress | null }) => {
-  const words = useHouse().words.value.send;
+  const words = useWordsOf(SEND_WORDS).send;
   const { progress } = props;
   const sentence =
     progress === null

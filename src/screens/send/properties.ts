@@ -3,18 +3,19 @@ import { canonicalJson, type Json } from "../../record/canonical.ts";
 import { isRecordId } from "../../record/ids.ts";
 import { EVENTS } from "../../record/kinds/event.ts";
 import { MEASURES } from "../../record/kinds/guess.ts";
-import { WAYS } from "../../record/kinds/observation.ts";
+import { LAND_USES, MULCH_INSIDE, RING_WAYS, WAYS } from "../../record/kinds/observation.ts";
 import { TREATMENTS } from "../../record/kinds/strip.ts";
 import type { Revision } from "../../record/record.ts";
+import { RULER_READS } from "../../record/ring/entries.ts";
 import { PLACES, type Stood } from "../../record/shapes.ts";
 import type { UnitHabits } from "../../record/units.ts";
-import type { Catalogue } from "../catalogue.ts";
+import { ringSizeWords, stepWords } from "../kit/fine-lengths.ts";
 import { lengthWords } from "../parts/lengths.ts";
 import { writeDay, writeNumber } from "../parts/numbers.ts";
 import { TONGUE } from "../parts/words.common.ts";
 import { type Known, nameById } from "./describe.ts";
 import { writeMoment } from "./moment.ts";
-import type { Property } from "./words.records.ts";
+import type { Property, Spoken } from "./words.records.ts";
 
 /** One property as each version says it, in the order of the versions. */
 export interface PropertyRow {
@@ -24,7 +25,7 @@ export interface PropertyRow {
 
 /** What values need to become words. */
 export interface Speech {
-  readonly words: Catalogue;
+  readonly words: Spoken;
   readonly known: Known;
   readonly habits: UnitHabits;
 }
@@ -33,19 +34,38 @@ export interface Speech {
 const among = <T extends string>(list: readonly T[], value: string): T | undefined =>
   list.find((one) => one === value);
 
-const textWords = ({ words, known }: Speech, property: Property, value: string): string => {
+/** Words of one of a few answers. */
+const answerWords = ({ words }: Speech, property: Property, value: string): string | undefined => {
+  const from = <T extends string>(list: readonly T[], said: Readonly<Record<T, string>>) => {
+    const one = among(list, value);
+    return one === undefined ? undefined : said[one];
+  };
+  const { records } = words;
+  switch (property) {
+    case "way":
+      return from(WAYS, words.setOut.ways) ?? from(RING_WAYS, records.ringWays);
+    case "place":
+      return from(PLACES, words.place);
+    case "what":
+      return from(EVENTS, records.events) ?? from(MEASURES, records.measures);
+    case "rulerReads":
+      return from(RULER_READS, records.rulerReads);
+    case "mulch":
+      return from(MULCH_INSIDE, records.mulchInside);
+    case "landUse":
+      return from(LAND_USES, records.landUses);
+    default:
+      return undefined;
+  }
+};
+
+const textWords = (speech: Speech, property: Property, value: string): string => {
+  const { words, known } = speech;
   if (value === "") return words.records.notSaid;
   if (isRecordId(value)) return nameById(words, known, value);
   if (property === "day") return writeDay(value, words.common.tongue);
   if (property === "sha256") return words.records.pictureId(value.slice(0, 8));
-  const way = property === "way" ? among(WAYS, value) : undefined;
-  if (way !== undefined) return words.setOut.ways[way];
-  const place = property === "place" ? among(PLACES, value) : undefined;
-  if (place !== undefined) return words.place[place];
-  const event = property === "what" ? among(EVENTS, value) : undefined;
-  if (event !== undefined) return words.records.events[event];
-  const measure = property === "what" ? among(MEASURES, value) : undefined;
-  return measure === undefined ? value : words.records.measures[measure];
+  return answerWords(speech, property, value) ?? value;
 };
 
 const numberWords = ({ words, habits }: Speech, property: Property, value: number): string => {
@@ -54,6 +74,11 @@ const numberWords = ({ words, habits }: Speech, property: Property, value: numbe
   if (property === "passWidthM") return lengthWords("distance", value, habits);
   if (property.endsWith("AtMs") || property === "atMs") return writeMoment(value, words.common.tongue);
   if (property.endsWith("Deg")) return words.records.degrees(writeNumber(value, TONGUE, 1));
+  if (property === "outsideM" || property === "depthM") return ringSizeWords(value, habits);
+  if (property === "stepM") return stepWords(value, habits);
+  if (property === "volumeM3") return lengthWords("volume", value, habits);
+  if (property === "minutes" || property === "mustardMin")
+    return words.records.minutes(writeNumber(value, TONGUE, 2));
   if (property === "depthMm") return lengthWords("depthSoaked", value / 1000, habits);
   // A year is written without a mark between its thousands.
   return property === "harvestYear" ? String(value) : writeNumber(value, TONGUE, 3);
@@ -69,9 +94,17 @@ const placeWords = ({ words, habits }: Speech, { position, why }: Stood): string
     : words.records.within(at, lengthWords("distance", position.accuracyM, habits));
 };
 
+/** Lists of numbers: sizes of a ring or a hole, and the minutes at which readings are due. */
+const numbersWords = ({ words, habits }: Speech, property: Property, list: readonly number[]): string =>
+  property === "planMin"
+    ? words.records.minutes(list.map((value) => writeNumber(value, TONGUE, 2)).join(", "))
+    : list.map((value) => ringSizeWords(value, habits)).join(", ");
+
 const listWords = (speech: Speech, property: Property, list: readonly unknown[]): string => {
   const { words } = speech;
   if (property === "boundary") return words.records.corners(writeNumber(list.length, TONGUE));
+  const numbers = list.filter((one) => typeof one === "number");
+  if (numbers.length > 0) return numbersWords(speech, property, numbers);
   const done = list.flatMap((one) => {
     const treatment = typeof one === "string" ? among(TREATMENTS, one) : undefined;
     return treatment === undefined ? [] : [words.treatment[treatment]];

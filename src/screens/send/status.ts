@@ -10,6 +10,8 @@ export interface SafetyStatus {
   readonly all: number;
   /** Records written down or changed since the last copy, by this device's clock; all of them without one. */
   readonly since: number;
+  /** Rises with every record, version and reading; what a clock says plays no part. */
+  readonly sum: number;
   readonly deleted: number;
   /** Records with several versions, and lines with two answers. */
   readonly unsettled: number;
@@ -17,6 +19,9 @@ export interface SafetyStatus {
 
 const revisedSince = (row: HeaderRow, sinceMs: number): boolean =>
   row.revs.some(({ stamp }) => stamp.wallMs > sinceMs);
+
+const sumOf = (row: HeaderRow): number =>
+  row.revs.reduce((sum, { dot, seen }) => sum + dot[1] + seen.reduce((before, [, n]) => before + n, 0), 1);
 
 /** Every living record, kind by kind. */
 export const readLiving = async (records: Reader): Promise<readonly Listed[]> =>
@@ -41,6 +46,9 @@ export const readStatus = async (records: Reader, copiedAtMs: number | null): Pr
       copiedAtMs === null
         ? all.length
         : all.filter(({ id, row }) => revisedSince(row, copiedAtMs) || enteredSince(id, copiedAtMs)).length,
+    sum:
+      all.reduce((sum, { row }) => sum + sumOf(row), 0) +
+      [...columns.values()].reduce((sum, { count }) => sum + count, 0),
     deleted: deleted.length,
     unsettled: living.filter(({ versions }) => versions > 1).length + doubtfulLines(lines, columns).length,
   };

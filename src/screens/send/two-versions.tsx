@@ -1,20 +1,24 @@
 /** Two versions of one record, next to each other, until one is chosen; and lines with two answers. */
+
 import type { Revision } from "../../record/record.ts";
 import { useHouse } from "../parts/house.ts";
 import { useLive } from "../parts/live.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
+import { useWordsOf } from "../parts/words-of.ts";
 import { authorName, type Known, kindWord, nameOf } from "./describe.ts";
 import type { DoubtfulLine } from "./doubts.ts";
 import { writeMoment } from "./moment.ts";
 import { differences } from "./properties.ts";
 import { readUnsettled, settle, type Versions } from "./versions-model.ts";
+import { useSpoken } from "./words.records.ts";
+import { SEND_WORDS } from "./words.ts";
 import "./send.css";
 
 /** The screen. */
 export const TwoVersionsScreen = () => {
   const house = useHouse();
-  const words = house.words.value.versions;
+  const words = useWordsOf(SEND_WORDS).versions;
   const found = useLive(() => readUnsettled(house.records), []);
   return (
     <Page title={words.title} back={href({ at: "send" })} area="send">
@@ -51,7 +55,7 @@ const besides = (at: number): string => (at === 0 ? "" : "beside");
 
 const SideBySide = (props: { readonly versions: Versions; readonly known: Known }) => {
   const house = useHouse();
-  const words = house.words.value;
+  const words = useSpoken();
   const { record, versions } = props.versions;
   const { known } = props;
   const name = nameOf(words, known, record);
@@ -69,7 +73,7 @@ const SideBySide = (props: { readonly versions: Versions; readonly known: Known 
   return (
     <div class="side-by-side">
       <h3>
-        {name} <small>{kindWord(words, record.id)}</small>
+        {name} <small>{kindWord(words, known, record)}</small>
       </h3>
       <table>
         <thead>
@@ -127,14 +131,14 @@ const SideBySide = (props: { readonly versions: Versions; readonly known: Known 
 };
 
 const DoubtfulRow = (props: { readonly doubtful: DoubtfulLine; readonly known: Known }) => {
-  const words = useHouse().words.value;
-  const { line, marks, thickness, totals } = props.doubtful;
+  const words = useSpoken();
+  const { line } = props.doubtful;
   return (
     <li>
       <a class="row" href={href({ at: "line", line: line.id })}>
         <span>
           <b>{nameOf(words, props.known, line)}</b>
-          <small>{words.versions.inDoubt(marks, thickness, totals)}</small>
+          <small>{words.versions.inDoubt(props.doubtful)}</small>
         </span>
       </a>
     </li>

@@ -41,17 +41,25 @@ export const deletedWords = () => ({
     alike: "Both say the same.",
     answers: "Two answers for one mark",
     answersAbout: "Touch a line, then touch the rope to choose the answer that stands.",
-    inDoubt: (marks: number, thickness: number, totals: boolean) =>
+    inDoubt: (of: {
+      readonly marks: number;
+      readonly thickness: number;
+      readonly totals: boolean;
+      readonly ends: boolean;
+    }) =>
       [
-        ...(marks === 0
-          ? []
-          : [`${number(marks)} ${plural(marks, TONGUE, { one: "mark", other: "marks" })} with two answers`]),
-        ...(thickness === 0
+        ...(of.marks === 0
           ? []
           : [
-              `mulch thickness in doubt at ${number(thickness)} ${plural(thickness, TONGUE, { one: "mark", other: "marks" })}`,
+              `${number(of.marks)} ${plural(of.marks, TONGUE, { one: "mark", other: "marks" })} with two answers`,
             ]),
-        ...(totals ? ["two sets of totals"] : []),
+        ...(of.thickness === 0
+          ? []
+          : [
+              `mulch thickness in doubt at ${number(of.thickness)} ${plural(of.thickness, TONGUE, { one: "mark", other: "marks" })}`,
+            ]),
+        ...(of.totals ? ["two sets of totals"] : []),
+        ...(of.ends ? ["two ends of the line"] : []),
       ].join(", "),
   },
 });

@@ -1,8 +1,7 @@
 import { plural, writeNumber } from "../parts/numbers.ts";
-import type { TradeWords } from "../parts/trade.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import type { WordsOf } from "../parts/words-of.ts";
 import { deletedWords } from "./words.deleted.ts";
-import { recordWords } from "./words.records.ts";
 
 const number = (value: number, decimals = 0): string => writeNumber(value, TONGUE, decimals);
 const count = (n: number, one: string, other: string): string =>
@@ -14,9 +13,7 @@ const photos = (n: number): string => count(n, "photo", "photos");
 const size = (bytes: number): string =>
   bytes < 1e6 ? `${number(Math.max(1, bytes / 1000))} kB` : `${number(bytes / 1e6, 1)} MB`;
 
-/** Words of Send & back up, and of the lists behind it. */
-export const sendWords = (trade: TradeWords) => ({
-  ...recordWords(trade),
+const english = () => ({
   ...deletedWords(),
   send: {
     title: "Send & back up",
@@ -27,6 +24,7 @@ export const sendWords = (trade: TradeWords) => ({
     last: (when: string) => `The last copy was handed over on ${when}.`,
     atAll: (n: number) => `${records(n)} ${n === 1 ? "is" : "are"} on this device.`,
     since: (n: number) => (n === 0 ? "Nothing new since." : `${records(n)} new or changed since.`),
+    sinceSome: "Some records are new or changed since.",
     nothing: "There is nothing to copy yet.",
     make: "Make a copy",
     stop: "Stop",
@@ -84,7 +82,7 @@ export const sendWords = (trade: TradeWords) => ({
       `Brought in ${name}: ${records(n)} new, ${number(changed)} changed, ${photos(pictures)}.`,
     beside: "Also here",
     kit: "Kit",
-    kitHint: "ropes and tapes",
+    kitHint: "ropes, rings, hole templates, bottles, rulers",
     settings: "Settings",
     settingsHint: "words, units, light, who is measuring",
     deleted: "Deleted records",
@@ -93,3 +91,7 @@ export const sendWords = (trade: TradeWords) => ({
     versionsHint: "of one record, or two answers for one mark",
   },
 });
+
+/** Words of Send & back up, and of the lists behind it. */
+export type SendWords = ReturnType<typeof english>;
+export const SEND_WORDS: WordsOf<SendWords> = { en: english };

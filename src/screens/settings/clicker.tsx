@@ -1,15 +1,18 @@
 /** Which key of a keyboard or clicker gives which answer. */
+
 import { useLayoutEffect, useState } from "preact/hooks";
 import { teachKey } from "../../device/keys.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { FIRST_CLICKER, type LineAnswer } from "../parts/settings.ts";
+import { useWordsOf } from "../parts/words-of.ts";
 import { ANSWERS, keyName, taught } from "./model.ts";
+import { SETTINGS_WORDS } from "./words.ts";
 
 /** The section of Settings. */
 export const ClickerSettings = () => {
   const house = useHouse();
-  const words = house.words.value.settings;
+  const words = useWordsOf(SETTINGS_WORDS);
   const { clicker } = house.settings.value;
   const [waitsFor, setWaitsFor] = useState<LineAnswer | null>(null);
   const [said, setSaid] = useState("");

@@ -1,11 +1,14 @@
 /** How lines are added up: stones, give or take, the ground cover aimed at. */
+
 import { useState } from "preact/hooks";
 import { TARGETS } from "../../science/ground-cover/targets.ts";
 import { SOURCES } from "../../science/sources.ts";
 import { useHouse } from "../parts/house.ts";
 import { Choice, Key, Tick } from "../parts/keys.tsx";
 import { NumberLine, type NumberRule, numberState } from "../parts/number-line.tsx";
+import { useWordsOf } from "../parts/words-of.ts";
 import { percentOf, type TargetName, targetOf } from "./model.ts";
+import { SETTINGS_WORDS } from "./words.ts";
 
 /** A number of the settings; it counts once its key was touched. */
 const SettingNumber = (props: {
@@ -41,7 +44,7 @@ const SettingNumber = (props: {
         {...(props.hint === undefined ? {} : { hint: props.hint })}
       />
       <Key off={draft.typed.trim() === stands} onPress={keep}>
-        {words.settings.keepNumber}
+        {useWordsOf(SETTINGS_WORDS).keepNumber}
       </Key>
     </div>
   );
@@ -50,7 +53,7 @@ const SettingNumber = (props: {
 /** The section of Settings. */
 export const CountingSettings = () => {
   const house = useHouse();
-  const words = house.words.value.settings;
+  const words = useWordsOf(SETTINGS_WORDS);
   const { stonesCount, marginPoints, targetPercent } = house.settings.value;
   const [own, setOwn] = useState(targetOf(targetPercent) === "own");
   const choose = (name: TargetName) => {

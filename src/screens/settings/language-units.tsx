@@ -1,12 +1,16 @@
 /** Which English, and which units: asked at the first run and changed under Settings. */
+
 import { HABITS, type HabitsName, type Quantity, UNITS_OF, type UnitHabits } from "../../record/units.ts";
-import { useHouse } from "../parts/house.ts";
 import { Choice, Halves } from "../parts/keys.tsx";
 import { TRADES, type Trade } from "../parts/trade.ts";
+import { UNIT_WORDS } from "../parts/words.units.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import { WELCOME_WORDS } from "../welcome/words.ts";
+import { SETTINGS_WORDS } from "./words.ts";
 
 /** The three sets of trade words, each with two words of its own. */
 export const TradeChoice = (props: { readonly chosen: Trade; readonly onChoose: (trade: Trade) => void }) => {
-  const words = useHouse().words.value.welcome;
+  const words = useWordsOf(WELCOME_WORDS);
   return (
     <Choice
       question={words.language}
@@ -29,10 +33,11 @@ export const UnitsChoice = (props: {
   readonly chosen: HabitsName;
   readonly onChoose: (name: HabitsName) => void;
 }) => {
-  const words = useHouse().words.value.welcome;
+  const words = useWordsOf(WELCOME_WORDS);
   return (
     <Choice
       question={words.units}
+      column
       options={NAMES.map((name) => ({
         value: name,
         label: words.habits[name],
@@ -58,7 +63,8 @@ export const EachUnit = (props: {
   readonly onHabits: (habits: UnitHabits) => void;
 }) => {
   const { habits, onHabits } = props;
-  const words = useHouse().words.value.settings;
+  const words = useWordsOf(SETTINGS_WORDS);
+  const unitWords = useWordsOf(UNIT_WORDS);
   return (
     <ul class="rows">
       {PAIRS.map(({ quantity, metric, other }) => (
@@ -67,8 +73,8 @@ export const EachUnit = (props: {
           <Halves
             label={words.quantities[quantity]}
             options={[
-              { value: metric, label: words.units[metric] },
-              { value: other, label: words.units[other] },
+              { value: metric, label: unitWords[metric] },
+              { value: other, label: unitWords[other] },
             ]}
             chosen={habits[quantity]}
             onChoose={(unit) => onHabits({ ...habits, [quantity]: unit })}

@@ -1,4 +1,5 @@
 /** Who is measuring: chosen, added, corrected, forgotten. */
+
 import { useState } from "preact/hooks";
 import type { Command } from "../../record/command/command.ts";
 import type { RecordId } from "../../record/ids.ts";
@@ -6,6 +7,8 @@ import { AskOnce } from "../parts/ask-once.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import { SETTINGS_WORDS } from "./words.ts";
 
 type Open = "none" | "add" | "correct";
 
@@ -15,7 +18,8 @@ const NameForm = (props: {
   readonly onKeep: (name: string) => void;
   readonly onLeave: () => void;
 }) => {
-  const { settings, common } = useHouse().words.value;
+  const { common } = useHouse().words.value;
+  const settings = useWordsOf(SETTINGS_WORDS);
   const [name, setName] = useState(props.first);
   const [tried, setTried] = useState(false);
   const keep = () => {
@@ -49,7 +53,8 @@ const NameForm = (props: {
 /** The section of Settings. */
 export const People = () => {
   const house = useHouse();
-  const { settings: words, common } = house.words.value;
+  const { common } = house.words.value;
+  const words = useWordsOf(SETTINGS_WORDS);
   const chosen = house.settings.value.person;
   const [open, setOpen] = useState<Open>("none");
   const people = useLive(() => house.records.list({ kind: "person" }), []);

@@ -1,11 +1,14 @@
 /** What this device promises: whether the records are kept, how much room there is, the home screen. */
+
 import { useEffect, useState } from "preact/hooks";
 import { isInstalled, isIosTab } from "../../device/install.ts";
 import { askToKeep, isKept, type Keeping, type StorageRoom, storageRoom } from "../../device/storage-room.ts";
 import type { Result } from "../../record/result.ts";
-import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
+import { useWordsOf } from "../parts/words-of.ts";
+import { WELCOME_WORDS } from "../welcome/words.ts";
 import { installOffer } from "./install-offer.ts";
+import { SETTINGS_WORDS } from "./words.ts";
 
 interface Found {
   readonly keeping: Keeping;
@@ -14,7 +17,7 @@ interface Found {
 
 /** The section of Settings. */
 export const ThisDevice = () => {
-  const { settings: words } = useHouse().words.value;
+  const words = useWordsOf(SETTINGS_WORDS);
   const [found, setFound] = useState<Found | null>(null);
   const [inVain, setInVain] = useState(false);
   useEffect(() => {
@@ -54,7 +57,8 @@ export const ThisDevice = () => {
 };
 
 const HomeScreen = () => {
-  const { settings: words, welcome } = useHouse().words.value;
+  const words = useWordsOf(SETTINGS_WORDS);
+  const welcome = useWordsOf(WELCOME_WORDS);
   const [failed, setFailed] = useState(false);
   const offer = installOffer.value;
   if (isInstalled()) return <p>{words.installed}</p>;

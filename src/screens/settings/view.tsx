@@ -1,4 +1,5 @@
 /** Settings: what a person chose for this device. Stored values never change with it. */
+
 import { useState } from "preact/hooks";
 import { canSound } from "../../device/sound.ts";
 import { canVibrate, vibrateFor } from "../../device/vibrate.ts";
@@ -8,12 +9,14 @@ import { Choice, Tick } from "../parts/keys.tsx";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
 import type { Theme } from "../parts/settings.ts";
+import { useWordsOf } from "../parts/words-of.ts";
 import { ClickerSettings } from "./clicker.tsx";
 import { CountingSettings } from "./counting.tsx";
 import { EachUnit, TradeChoice, UnitsChoice } from "./language-units.tsx";
 import { presetOf } from "./model.ts";
 import { People } from "./people.tsx";
 import { ThisDevice } from "./this-device.tsx";
+import { SETTINGS_WORDS } from "./words.ts";
 import "./settings.css";
 
 const THEMES: readonly Theme[] = ["auto", "daylight", "dusk"];
@@ -21,7 +24,7 @@ const THEMES: readonly Theme[] = ["auto", "daylight", "dusk"];
 /** The screen. */
 export const SettingsScreen = () => {
   const house = useHouse();
-  const { settings: words } = house.words.value;
+  const words = useWordsOf(SETTINGS_WORDS);
   return (
     <Page title={words.title} back={href({ at: "send" })} area="send">
       <People />
@@ -49,7 +52,7 @@ export const SettingsScreen = () => {
 
 const LanguageUnits = () => {
   const house = useHouse();
-  const { settings: words } = house.words.value;
+  const words = useWordsOf(SETTINGS_WORDS);
   const { trade, habits } = house.settings.value;
   // Stays open when the single units happen to be those of a preset.
   const [mixed, setMixed] = useState(presetOf(habits) === "uk-mixed");
@@ -75,8 +78,8 @@ const LanguageUnits = () => {
 
 const FeltAndHeard = () => {
   const house = useHouse();
-  const { settings: words } = house.words.value;
-  const { vibrate, sound } = house.settings.value;
+  const words = useWordsOf(SETTINGS_WORDS);
+  const { alarm, vibrate, sound } = house.settings.value;
   return (
     <section class="settings-part">
       <h2>{words.felt}</h2>
@@ -98,6 +101,14 @@ const FeltAndHeard = () => {
             hint={words.soundHint}
             on={sound}
             onChange={(on) => house.changeSettings({ sound: on })}
+          />
+        ) : null}
+        {canSound() ? (
+          <Tick
+            label={words.alarm}
+            hint={words.alarmHint}
+            on={alarm}
+            onChange={(on) => house.changeSettings({ alarm: on })}
           />
         ) : null}
         {canVibrate() || canSound() ? null : <p>{words.noneFelt}</p>}

@@ -1,18 +1,22 @@
 /** The first run: one short page, then straight to the ground. */
+
 import { useState } from "preact/hooks";
 import { isIosTab } from "../../device/install.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
 import { Page } from "../parts/page.tsx";
+import { useWordsOf } from "../parts/words-of.ts";
 import { TradeChoice, UnitsChoice } from "../settings/language-units.tsx";
 import { firstChoice } from "./first-choice.ts";
+import { WELCOME_WORDS } from "./words.ts";
 import "./welcome.css";
 import { type Answers, begin } from "./model.ts";
 
 /** The first page that anybody sees. */
 export const WelcomeScreen = () => {
   const house = useHouse();
-  const { welcome, common } = house.words.value;
+  const { common } = house.words.value;
+  const welcome = useWordsOf(WELCOME_WORDS);
   const [answers, setAnswers] = useState<Answers>(() => ({ ...firstChoice(navigator.languages), name: "" }));
   const [busy, setBusy] = useState(false);
   const start = async (measureNow: boolean) => {
@@ -54,7 +58,7 @@ export const WelcomeScreen = () => {
         value={answers.name}
         onWrite={(name) => setAnswers({ ...answers, name })}
       />
-      <p>{welcome.later}</p>
+      <p class="welcome-later">{welcome.later}</p>
     </Page>
   );
 };

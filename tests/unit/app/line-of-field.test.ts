@@ -44,6 +44,7 @@ it("adds a line up to what reading it mark by mark says, whatever was done on it
         expect(got(addUp(LINE, packEntries(entries), frame))).toEqual({
           tally: reading.tally,
           finished: lineFinished(reading, frame),
+          endedAt: reading.endedAt,
         });
       },
     ),
