@@ -17,13 +17,16 @@ export interface OnPhone {
   readonly close: () => Promise<void>;
 }
 
-/** Starts the app with these records, its first questions answered. */
-export const onPhone = async (rows: Rows = { records: [], entries: [] }): Promise<OnPhone> => {
+/** Starts the app with these records, its first questions answered, and what else the person chose. */
+export const onPhone = async (
+  rows: Rows = { records: [], entries: [] },
+  settings: Parameters<typeof putRows>[2] = {},
+): Promise<OnPhone> => {
   const host: BuiltServer = await serveBuilt({ directory: builtFolder, under: "/" });
   const chromium = await startChromium();
   const { page } = chromium;
   await chromium.open(host.url);
-  await putRows(chromium, rows);
+  await putRows(chromium, rows, settings);
   await chromium.open(`${host.url}#/measure`);
   await chromium.reload();
   return {

@@ -109,7 +109,8 @@ const colours =
   /#[0-9a-f]{3,8}\b(?!-)|\b(?:rgb|hsl|hwb|lab|lch|oklab|oklch|color|color-mix)a?\(|[:\s"'](?:white|black|red|green|blue|gr[ae]y|silver|yellow|orange|brown|purple)\s*(?:;|!|$)/im;
 
 /** What makes one colour out of two, so that no contrast can be promised. */
-const mixing = /\b(?:opacity|filter|backdrop-filter|mix-blend-mode)\s*:|-gradient\(/i;
+// A library's own transparency is taken back by writing it as 1.
+const mixing = /\b(?:opacity(?!\s*:\s*1;)|filter|backdrop-filter|mix-blend-mode)\s*:|-gradient\(/i;
 
 const files = readdirSync(screens, { recursive: true, encoding: "utf8" })
   .filter((name) => /\.(?:css|tsx)$/.test(name))

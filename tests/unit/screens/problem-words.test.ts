@@ -2,10 +2,16 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { CATALOGUES } from "../../../src/screens/catalogue.ts";
+import { PHOTO_WORDS } from "../../../src/screens/parts/photos/words.ts";
 import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 
 const source = join(import.meta.dirname, "../../../src");
-const { problems } = CATALOGUES.en(TRADE_WORDS["uk-ie"]);
+const trade = TRADE_WORDS["uk-ie"];
+/** Sentences of photos come with the screens that take them. */
+const problems: Readonly<Record<string, string>> = {
+  ...CATALOGUES.en(trade).problems,
+  ...PHOTO_WORDS.en(trade).problems,
+};
 
 /** Codes that never reach a screen, and why. */
 const silent: Readonly<Record<string, string>> = {

@@ -10,10 +10,13 @@ import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 import { orphansAmong } from "../../../src/screens/send/deleted-model.ts";
 import { doubtfulLines } from "../../../src/screens/send/doubts.ts";
 import { differences } from "../../../src/screens/send/properties.ts";
+import { RECORD_WORDS } from "../../../src/screens/send/words.records.ts";
+import { SEND_WORDS } from "../../../src/screens/send/words.ts";
 import { headerRow } from "../../../src/store/rows.ts";
 import { beginSample, fieldOf, lineOf, marksRead } from "../../bench/seed.ts";
 
-const words = english(TRADE_WORDS["uk-ie"]);
+const trade = TRADE_WORDS["uk-ie"];
+const words = { ...english(trade), ...SEND_WORDS.en(trade), records: RECORD_WORDS.en(trade) };
 const speech = { words, known: new Map(), habits: HABITS.metric };
 
 const listed = <K extends Kind>(record: RecordState<K>): Listed<K> => {

@@ -1,10 +1,14 @@
 /** Where one can go on, and the fields that one may be standing in. */
+import { valuesOf } from "../../../record/columns.ts";
 import type { RecordId } from "../../../record/ids.ts";
+import { marksSaid } from "../../../record/line/reading.ts";
+import { summariseLine } from "../../../record/line/summary.ts";
+import { readColumns } from "../../../store/read.ts";
 import type { House } from "../../parts/house.ts";
-import type { Listed, Reader } from "../../parts/reader.ts";
+import { type Listed, type Reader, ReadFailed } from "../../parts/reader.ts";
 import { allFields, type SameField } from "../../parts/same-field.ts";
 import { type ReadLine, readLines } from "../../parts/strip-cover.ts";
-import { today } from "../../parts/visits.ts";
+import { goesOn, today } from "../../parts/visits.ts";
 
 /** A line that was begun and not finished. */
 export interface OpenLine {
@@ -17,6 +21,8 @@ export interface OpenLine {
 export interface TodayIn {
   readonly field: Listed<"field">;
   readonly visit: RecordId<"visit">;
+  /** The day of the visit when it is not today's: it goes on past midnight. */
+  readonly begunOn: string | null;
   readonly lines: number;
 }
 
@@ -36,9 +42,45 @@ export interface HomeNow {
 /** How many of the newest lines are looked through for unfinished ones; older ones stand on their field's page. */
 const NEWEST_LINES = 40;
 
+/**
+ * Leaves out lines whose columns already say that they are done: reading every mark of forty lines holds up
+ * the first touch on a slow phone, and as a rule only one of them is open.
+ */
+const notPlainlyFinished = async (
+  records: Reader,
+  observations: readonly Listed<"observation">[],
+): Promise<readonly Listed<"observation">[]> => {
+  const lines = observations.flatMap((line) =>
+    line.body.type === "line" ? [{ line, body: line.body }] : [],
+  );
+  const [columns, ropes] = await Promise.all([
+    readColumns(
+      records.connection,
+      lines.map(({ line }) => line.id),
+    ),
+    records.many([...new Set(lines.map(({ body }) => body.rope))]),
+  ]);
+  if (!columns.ok) throw new ReadFailed(columns.problem);
+  const marksOf = new Map(
+    ropes.flatMap(({ id, body }) => (body.type === "rope" ? [[id as string, body.marks] as const] : [])),
+  );
+  return lines
+    .filter(({ line, body: { way, rope } }) => {
+      const packed = columns.value.get(line.id);
+      if (packed === undefined || way === "totals" || valuesOf(packed, "type").includes("set-mark"))
+        return true;
+      const ropeMarks = marksOf.get(rope) ?? 0;
+      const { tally } = summariseLine(packed, { way, ropeMarks });
+      return way !== "mark-by-mark" || marksSaid(tally) < ropeMarks || ropeMarks === 0;
+    })
+    .map(({ line }) => line);
+};
+
 const openLines = async (records: Reader, fields: readonly SameField[]): Promise<readonly OpenLine[]> => {
   const newest = await records.list({ kind: "observation" }, { newestFirst: true, limit: NEWEST_LINES });
-  const open = (await readLines(records, newest)).filter(({ finished }) => !finished);
+  const open = (await readLines(records, await notPlainlyFinished(records, newest))).filter(
+    ({ finished }) => !finished,
+  );
   const strips = await records.many([...new Set(open.map(({ header }) => header.strip))]);
   return open.flatMap((line) => {
     const same = fields.find(({ ids }) => ids.includes(line.header.field));
@@ -57,23 +99,26 @@ export const readHome = async (records: Reader): Promise<HomeNow> => {
   ]);
   const now = today();
   const groupOf = new Map(fields.flatMap((same) => same.ids.map((id) => [id, same] as const)));
-  const visitToday = new Map<SameField, RecordId<"visit">[]>();
+  const visitToday = new Map<SameField, Listed<"visit">[]>();
   const lastUse = new Map<SameField, { atMs: number; day: string | null }>(
     fields.map((same) => [same, { atMs: same.field.row.keys.atMs, day: null }]),
   );
-  for (const { id, body, row } of visits) {
+  const going = await Promise.all(visits.map((visit) => goesOn(records, visit, now)));
+  for (const [at, visit] of visits.entries()) {
+    const { body, row } = visit;
     const same = groupOf.get(body.field);
     const use = same === undefined ? undefined : lastUse.get(same);
     if (same === undefined || use === undefined) continue;
     use.atMs = Math.max(use.atMs, row.keys.atMs);
     use.day = use.day === null || body.day > use.day ? body.day : use.day;
-    if (body.day === now) visitToday.set(same, [...(visitToday.get(same) ?? []), id]);
+    if (body.day === now || going[at] === true)
+      visitToday.set(same, [...(visitToday.get(same) ?? []), visit]);
   }
   const byUse = [...fields].sort((a, b) => (lastUse.get(b)?.atMs ?? 0) - (lastUse.get(a)?.atMs ?? 0));
   const inToday = byUse.filter((same) => visitToday.has(same));
   const [open, todays] = await Promise.all([
     openLines(records, fields),
-    Promise.all(inToday.map((same) => todayIn(records, same.field, visitToday.get(same) ?? []))),
+    Promise.all(inToday.map((same) => todayIn(records, same.field, visitToday.get(same) ?? [], now))),
   ]);
   return {
     open,
@@ -91,12 +136,23 @@ export const readHome = async (records: Reader): Promise<HomeNow> => {
 const todayIn = async (
   records: Reader,
   field: Listed<"field">,
-  visits: readonly RecordId<"visit">[],
+  all: readonly Listed<"visit">[],
+  now: string,
 ): Promise<readonly TodayIn[]> => {
+  const ofToday = all.filter(({ body }) => body.day === now);
+  const visits = ofToday.length > 0 ? ofToday : all;
   const [visit] = visits;
   if (visit === undefined) return [];
-  const lists = await Promise.all(visits.map((one) => records.list<"observation">({ visit: one })));
-  return [{ field, visit, lines: lists.flat().filter(({ body }) => body.type === "line").length }];
+  const lists = await Promise.all(visits.map(({ id }) => records.list<"observation">({ visit: id })));
+  const { day } = visit.body;
+  return [
+    {
+      field,
+      visit: visit.id,
+      begunOn: day === now ? null : day,
+      lines: lists.flat().filter(({ body }) => body.type === "line").length,
+    },
+  ];
 };
 
 /** Begins to measure in a field that gets its name later, and goes there. */

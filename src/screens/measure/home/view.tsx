@@ -6,11 +6,11 @@ import { Key, LinkKey } from "../../parts/keys.tsx";
 import { progressOf } from "../../parts/line-progress.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName, stripName } from "../../parts/names.ts";
-import { writeDay } from "../../parts/numbers.ts";
+import { dayOf, writeClock, writeDay } from "../../parts/numbers.ts";
 import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
-import { todaysVisit } from "../../parts/visits.ts";
+import { today, todaysVisit, useToday } from "../../parts/visits.ts";
 import {
   type FieldToChoose,
   type HomeNow,
@@ -19,15 +19,19 @@ import {
   readHome,
   type TodayIn,
 } from "./model.ts";
+import { NearHere } from "./near.tsx";
 import "./home.css";
 
 /** Fields shown before "show more". */
 const FIELDS_AT_ONCE = 30;
+/** Unfinished lines shown before "show more": the fields below them must stay within reach. */
+const OPEN_AT_ONCE = 3;
 
 export const HomeScreen = () => {
   const house = useHouse();
   const words = house.words.value;
-  const home = useLive(() => readHome(house.records), []);
+  const day = useToday();
+  const home = useLive(() => readHome(house.records), [day]);
   const [busy, once] = useOnce();
   const choose = (fields: readonly RecordId<"field">[]) =>
     once(async () => {
@@ -57,13 +61,14 @@ const Places = (props: {
   readonly onChoose: (fields: readonly RecordId<"field">[]) => void;
 }) => {
   const words = useHouse().words.value;
-  const { open, today, fields } = props.home;
+  const { open, today: here, fields } = props.home;
   return (
     <>
       {open.length === 0 ? null : <OpenLines open={open} />}
       <h2>{words.home.question}</h2>
-      {today.length + fields.length === 0 ? <p>{words.home.noFields}</p> : null}
-      {today.length === 0 ? null : <Today today={today} />}
+      {here.length + fields.length === 0 ? <p>{words.home.noFields}</p> : null}
+      {here.length + fields.length === 0 ? null : <NearHere onChoose={props.onChoose} />}
+      {here.length === 0 ? null : <Today here={here} />}
       {fields.length === 0 ? null : <Fields fields={fields} onChoose={props.onChoose} />}
     </>
   );
@@ -71,37 +76,60 @@ const Places = (props: {
 
 const OpenLines = ({ open }: { readonly open: readonly OpenLine[] }) => {
   const words = useHouse().words.value;
+  const [most, setMost] = useState(OPEN_AT_ONCE);
+  const hidden = open.length - most;
+  const { tongue } = words.common;
+  /** Two lines of one strip are told apart by when they were begun. */
+  const begun = (atMs: number): string => {
+    const day = dayOf(atMs);
+    const clock = writeClock(atMs, tongue);
+    return words.home.begun(day === today() ? clock : `${writeDay(day, tongue)}, ${clock}`);
+  };
   return (
     <section class="go-on">
       <h2>{words.home.open}</h2>
       <ul class="keys">
-        {open.map(({ line, field, strip }) => (
+        {open.slice(0, most).map(({ line, field, strip }) => (
           <li key={line.id}>
             <LinkKey to={href({ at: "line", line: line.id })} look="straw">
               <span class="stacked">
                 {`${fieldName(words, field)} · ${stripName(words, strip)}`}
-                <small>{`${progressOf(words, line)} · ${words.home.goOn}`}</small>
+                <small>
+                  {[progressOf(words, line), begun(line.header.startedAtMs), words.home.goOn].join(" · ")}
+                </small>
               </span>
             </LinkKey>
           </li>
         ))}
       </ul>
+      {hidden > 0 ? (
+        <div class="more-open">
+          <Key onPress={() => setMost(open.length)}>{words.home.more(hidden)}</Key>
+        </div>
+      ) : null}
     </section>
   );
 };
 
-const Today = ({ today }: { readonly today: readonly TodayIn[] }) => {
+const Today = ({ here }: { readonly here: readonly TodayIn[] }) => {
   const words = useHouse().words.value;
   return (
     <section>
       <h3>{words.home.today}</h3>
       <ul class="rows">
-        {today.map(({ field, visit, lines }) => (
+        {here.map(({ field, visit, lines, begunOn }) => (
           <li key={visit}>
             <a class="row" href={href({ at: "visit", visit })}>
               <span>
                 <b>{fieldName(words, field)}</b>
-                <small>{words.home.linesToday(lines)}</small>
+                <small>
+                  {begunOn === null
+                    ? words.home.linesToday(lines)
+                    : words.home.begunOn(
+                        writeDay(begunOn, words.common.tongue),
+                        lines === 0 ? null : words.common.lines(lines),
+                      )}
+                </small>
               </span>
               <b>{words.home.goOn}</b>
             </a>

@@ -8,12 +8,16 @@ export const homeWords = () => ({
     question: "Which field are you in?",
     open: "Not finished yet",
     goOn: "go on",
+    noTotals: "no totals yet",
+    begun: (when: string) => `begun ${when}`,
     today: "Today",
     fields: "Fields",
     linesToday: (count: number) =>
       count === 0
         ? "no line yet today"
         : `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "line", other: "lines" })} today`,
+    begunOn: (day: string, lines: string | null) =>
+      `visit of ${day}, still going on: ${lines ?? "no line yet"}`,
     lastVisit: (day: string) => `last visit ${day}`,
     neverVisited: "not measured yet",
     addField: "Add a field",

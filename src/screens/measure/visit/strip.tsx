@@ -1,25 +1,35 @@
 /** One strip on this visit: its ground cover so far, and its lines. */
+import { useState } from "preact/hooks";
 import type { Place } from "../../../record/shapes.ts";
+import { nameWithFate } from "../../fields/cover-model.ts";
 import { moreSentence } from "../../parts/cover-words.ts";
 import { useHouse } from "../../parts/house.ts";
+import { Key } from "../../parts/keys.tsx";
 import { groundCoverOf } from "../../parts/line-counts.ts";
 import { progressOf } from "../../parts/line-progress.ts";
-import { stripName } from "../../parts/names.ts";
-import { writeClock, writePercent } from "../../parts/numbers.ts";
+import { dayOf, writeClock, writeDay, writePercent } from "../../parts/numbers.ts";
 import { rangeWords } from "../../parts/range-words.ts";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
+import { StripHoles } from "../hole/strip-holes.tsx";
 import type { NumberedLine, StripNow, VisitNow } from "./model.ts";
+
+/** Lines shown at first, and added by each "show more". */
+const LINES_AT_ONCE = 12;
 
 export const StripOfVisit = (props: { readonly now: VisitNow; readonly strip: StripNow }) => {
   const words = useHouse().words.value;
   const { now, strip } = props;
+  const [most, setMost] = useState(LINES_AT_ONCE);
+  // Whatever waits to be finished is shown, however long the day was.
+  const shown = strip.lines.filter(({ line }, at) => at < most || !line.finished);
+  const hidden = strip.lines.length - shown.length;
   const placeWords = (place: Place | null): string =>
     place === null ? words.visit.placeNotSaid : words.place[place];
   const said = strip.places.filter((place) => place !== null);
   return (
     <section class="ruled">
-      <h2>{stripName(words, strip.strip)}</h2>
+      <h2>{nameWithFate(words, strip.strip)}</h2>
       {said.length > 1 ? (
         <p class="notice">{words.visit.unlike(strip.places.map(placeWords).join(", "))}</p>
       ) : null}
@@ -29,12 +39,18 @@ export const StripOfVisit = (props: { readonly now: VisitNow; readonly strip: St
       ) : null}
       <h3 class="out-of-sight">{words.visit.lines}</h3>
       <ul class="rows">
-        {strip.lines.map((one) => (
+        {shown.map((one) => (
           <li key={one.line.id}>
-            <LineRow one={one} place={placeWords(one.line.header.place)} />
+            <LineRow one={one} day={now.visit.body.day} place={placeWords(one.line.header.place)} />
           </li>
         ))}
       </ul>
+      {hidden > 0 ? (
+        <Key onPress={() => setMost(most + LINES_AT_ONCE)}>
+          {words.visit.moreLines(Math.min(hidden, LINES_AT_ONCE))}
+        </Key>
+      ) : null}
+      <StripHoles visit={now.visit.id} strip={strip.id} />
     </section>
   );
 };
@@ -67,10 +83,19 @@ const Figure = (props: { readonly now: VisitNow; readonly strip: StripNow }) => 
   );
 };
 
-const LineRow = (props: { readonly one: NumberedLine; readonly place: string }) => {
+const LineRow = (props: {
+  readonly one: NumberedLine;
+  /** The day of the visit; the clock time alone says enough for lines of that day only. */
+  readonly day: string;
+  readonly place: string;
+}) => {
   const { words: live, settings } = useHouse();
   const words = live.value;
   const { line, index } = props.one;
+  const { startedAtMs } = line.header;
+  const { tongue } = words.common;
+  const begunOn = dayOf(startedAtMs);
+  const clock = writeClock(startedAtMs, tongue);
   const { share, read } = groundCoverOf(line.reading.tally, settings.value.stonesCount);
   const shown = line.finished || line.header.way === "mark-by-mark";
   const route = line.finished
@@ -85,7 +110,7 @@ const LineRow = (props: { readonly one: NumberedLine; readonly place: string }) 
         </b>
         <small>
           {[
-            writeClock(line.header.startedAtMs, words.common.tongue),
+            begunOn === props.day ? clock : words.visit.onAnotherDay(writeDay(begunOn, tongue), clock),
             props.place,
             line.finished ? words.common.marks(read) : progressOf(words, line),
           ].join(" · ")}

@@ -1,12 +1,21 @@
 /** Today in this field: strips with their ground cover so far, their lines, and the key to count the next. */
+
 import type { RecordId } from "../../../record/ids.ts";
-import { useHouse } from "../../parts/house.ts";
-import { LinkKey } from "../../parts/keys.tsx";
+import { type House, useHouse } from "../../parts/house.ts";
+import { Key, LinkKey } from "../../parts/keys.tsx";
+import { lengthWords } from "../../parts/lengths.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName, stripName } from "../../parts/names.ts";
 import { writeDay } from "../../parts/numbers.ts";
+import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
+import { beginVisit, todaysVisit, useToday } from "../../parts/visits.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
+import { SEND_WORDS } from "../../send/words.ts";
+import { StripHoles } from "../hole/strip-holes.tsx";
+import { NotesOfVisit } from "../notes/of-visit.tsx";
+import { CorrectDay } from "./day.tsx";
 import { HarvestYear } from "./harvest-year.tsx";
 import { readVisit, type VisitNow } from "./model.ts";
 import { Naming } from "./naming.tsx";
@@ -14,10 +23,11 @@ import { StripOfVisit } from "./strip.tsx";
 import "./visit.css";
 
 export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
-  const { records, settings, words: live } = useHouse();
-  const words = live.value;
-  const chosen = settings.value;
-  const now = useLive(() => readVisit(records, chosen, props.visit), [props.visit, chosen]);
+  const house = useHouse();
+  const words = house.words.value;
+  const chosen = house.settings.value;
+  const today = useToday();
+  const now = useLive(() => readVisit(house, chosen, props.visit), [props.visit, chosen, today]);
   const back = href({ at: "measure" });
   if (now === undefined)
     return (
@@ -33,31 +43,109 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
     );
   const { field } = now.same;
   const named = field.body.name !== "";
+  const isToday = now.when === "today";
   const day = writeDay(now.visit.body.day, words.common.tongue);
   const name = fieldName(words, field);
   return (
     <Page
-      title={now.isToday ? words.visit.today(named ? name : words.visit.unnamed) : words.visit.on(day)}
-      under={now.isToday ? day : name}
+      title={isToday ? words.visit.today(named ? name : words.visit.unnamed) : words.visit.on(day)}
+      under={isToday ? day : name}
       back={back}
       area="measure"
-      foot={
-        <LinkKey to={href({ at: "line-new", visit: props.visit })} look="solid">
-          {words.visit.countLine}
-        </LinkKey>
-      }
+      foot={field.deleted ? undefined : <Foot now={now} />}
     >
-      {named ? null : <Naming field={field} />}
-      {now.strips.length === 0 ? <p class="nothing-yet">{words.visit.noStrips}</p> : null}
+      <Notices now={now} today={today} />
+      {named || field.deleted ? null : <Naming field={field} />}
+      {now.strips.length + now.rings + now.holes === 0 ? (
+        <p class="nothing-yet">{words.visit.noStrips}</p>
+      ) : null}
       {now.strips.map((strip) => (
         <StripOfVisit key={strip.id} now={now} strip={strip} />
       ))}
+      {now.without.map((strip) => (
+        <StripHoles key={strip.id} visit={now.visit.id} strip={strip.id} name={stripName(words, strip)} />
+      ))}
       <Without now={now} />
+      <NotesOfVisit visits={now.visits.map(({ id }) => id)} closed={field.deleted} />
       <HarvestYear now={now} />
+      <CorrectDay now={now} />
       <div class="ruled beside">
-        <LinkKey to={href({ at: "field", field: field.id })}>{words.visit.fieldPage}</LinkKey>
+        <LinkKey to={href(field.deleted ? { at: "deleted" } : { at: "field", field: field.id })}>
+          {field.deleted ? useWordsOf(SEND_WORDS).deleted.title : words.visit.fieldPage}
+        </LinkKey>
       </div>
     </Page>
+  );
+};
+
+/** What stands in the way of reading this day, and what helps. */
+const Notices = (props: { readonly now: VisitNow; readonly today: string }) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const { now } = props;
+  const { habits } = house.settings.value;
+  const [busy, once] = useOnce();
+  const day = (one: string): string => writeDay(one, words.common.tongue);
+  return (
+    <>
+      {now.same.field.deleted ? <p class="notice">{words.visit.fieldDeleted}</p> : null}
+      {now.farM === null ? null : (
+        <p class="notice">{words.visit.far(lengthWords("distance", now.farM, habits))}</p>
+      )}
+      {now.when === "ahead" ? <p class="notice">{words.visit.ahead}</p> : null}
+      {now.when === "goes-on" ? (
+        <section class="goes-on">
+          <p>{words.visit.goesOn(day(props.today), day(now.visit.body.day))}</p>
+          <Key off={busy} onPress={() => once(() => beginAnew(house, now))}>
+            {words.visit.beginAnew(day(props.today))}
+          </Key>
+        </section>
+      ) : null}
+    </>
+  );
+};
+
+const beginAnew = async (house: House, now: VisitNow): Promise<void> => {
+  const visit = await beginVisit(house, now.same.field.id);
+  if (visit !== null) house.go({ at: "visit", visit });
+};
+
+const measureToday = async (house: House, now: VisitNow): Promise<void> => {
+  const visit = await todaysVisit(house, now.same.ids);
+  if (visit !== null) house.go({ at: "visit", visit });
+};
+
+/** The key for the next line. A line counted now must not slip into a visit of long ago. */
+const Foot = ({ now }: { readonly now: VisitNow }) => {
+  const house = useHouse();
+  const words = house.words.value.visit;
+  const [busy, once] = useOnce();
+  const line = href({ at: "line-new", visit: now.visit.id });
+  if (now.when === "today" || now.when === "goes-on")
+    return (
+      <div class="keys two tests">
+        <LinkKey to={line} look="solid">
+          {words.countLine}
+        </LinkKey>
+        <LinkKey to={href({ at: "hole-new", visit: now.visit.id })}>{words.digHole}</LinkKey>
+        <LinkKey
+          to={href(
+            now.rings > 0
+              ? { at: "rings", visit: now.visit.id }
+              : { at: "ring-new", visit: now.visit.id, follows: null },
+          )}
+        >
+          {now.rings > 0 ? words.ringBoard(now.rings) : words.setRing}
+        </LinkKey>
+      </div>
+    );
+  return (
+    <div class="keys two">
+      <LinkKey to={line}>{words.addThen}</LinkKey>
+      <Key look="solid" off={busy} onPress={() => once(() => measureToday(house, now))}>
+        {words.measureToday}
+      </Key>
+    </div>
   );
 };
 
@@ -67,7 +155,7 @@ const Without = ({ now }: { readonly now: VisitNow }) => {
   if (now.without.length === 0) return null;
   return (
     <section class="ruled">
-      <h2>{now.isToday ? words.visit.stripsWithout : words.visit.stripsWithoutThen}</h2>
+      <h2>{now.when === "today" ? words.visit.stripsWithout : words.visit.stripsWithoutThen}</h2>
       <ul>
         {now.without.map((strip) => (
           <li key={strip.id}>{stripName(words, strip)}</li>
