@@ -3,12 +3,14 @@ import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs
 import { join, resolve } from "node:path";
 import { build } from "vite";
 import { href } from "../../src/screens/parts/route.ts";
-import { welcomeWords } from "../../src/screens/welcome/words.ts";
+import { TRADE_WORDS } from "../../src/screens/parts/trade.ts";
+import { WELCOME_WORDS } from "../../src/screens/welcome/words.ts";
 import { type ChromiumDriver, startChromium } from "../browser/drivers/chromium.ts";
 import { until, untilControlled } from "../browser/drivers/driver.ts";
 import { temporaryFolder } from "../browser/drivers/programs.ts";
 import { builtFolder, serveBuilt } from "../browser/drivers/serve-built.ts";
 import { IDS } from "./entered.ts";
+import { IDS_2 } from "./entered-2.ts";
 import { dumpDatabase } from "./raw-database.ts";
 import type {} from "./scenario.ts";
 
@@ -28,7 +30,7 @@ export const freeze = async (number: number, folder: string): Promise<void> => {
   for (const name of Object.values(names))
     if (existsSync(join(folder, name)) || listed.includes(`  ${name}\n`))
       throw new Error(`${name} was frozen before and is never made again`);
-  const { database, archive } = await leftBehind();
+  const { database, archive } = await leftBehind(number);
   for (const [name, bytes] of [
     [names.database, Buffer.from(database, "utf8")],
     [names.archive, Buffer.from(archive, "base64")],
@@ -41,7 +43,7 @@ export const freeze = async (number: number, folder: string): Promise<void> => {
   }
 };
 
-const bundledScenario = async (): Promise<string> => {
+const bundledScenario = async (number: number): Promise<string> => {
   const outDir = temporaryFolder("frozen-scenario");
   await build({
     configFile: false,
@@ -51,7 +53,7 @@ const bundledScenario = async (): Promise<string> => {
       emptyOutDir: true,
       minify: false,
       lib: {
-        entry: join(import.meta.dirname, "scenario.ts"),
+        entry: join(import.meta.dirname, number === 1 ? "scenario.ts" : `scenario-${number}.ts`),
         formats: ["es"],
         fileName: () => "scenario.js",
       },
@@ -61,13 +63,15 @@ const bundledScenario = async (): Promise<string> => {
 };
 
 /** Enters everything, and returns the text of the database and the archive as base64. */
-const leftBehind = async (): Promise<{ readonly database: string; readonly archive: string }> => {
+const leftBehind = async (
+  number: number,
+): Promise<{ readonly database: string; readonly archive: string }> => {
   const host = await serveBuilt({
     directory: builtFolder,
     under: "/app/",
     beside: {
       "/scenario.html": "<!doctype html><link rel=icon href=data:,><title>scenario</title>",
-      "/scenario.js": await bundledScenario(),
+      "/scenario.js": await bundledScenario(number),
     },
   });
   const chromium = await startChromium();
@@ -83,13 +87,15 @@ const leftBehind = async (): Promise<{ readonly database: string; readonly archi
   try {
     await app("");
     await untilControlled(chromium);
-    await chromium.page.getByText(welcomeWords().welcome.field).tap();
+    await chromium.page.getByText(WELCOME_WORDS.en(TRADE_WORDS["uk-ie"]).field).tap();
     await until("the first run is over", () => chromium.run(() => location.hash === "#/fields/new"));
     await beside(() => globalThis.scenario?.enter() ?? Promise.reject(new Error("no scenario")));
-    await app(href({ at: "line", line: IDS.half }));
-    await touchHalfALine(chromium);
+    if (number === 1) {
+      await app(href({ at: "line", line: IDS.half }));
+      await touchHalfALine(chromium);
+    }
     // Its results are worked out and kept.
-    await app(href({ at: "field", field: IDS.field }));
+    await app(href({ at: "field", field: number === 1 ? IDS.field : IDS_2.field }));
     await until("the results are kept", () =>
       chromium.run(
         () =>

@@ -10,6 +10,12 @@ import type { WordsOf } from "../../parts/words-of.ts";
 const number = (value: number): string => writeNumber(value, TONGUE);
 const minutes = (count: number): string =>
   `${number(count)} ${plural(count, TONGUE, { one: "minute", other: "minutes" })}`;
+/** A ring that nobody stopped is not said to be a million minutes late. */
+const span = (count: number): string => {
+  if (count < 120) return `${number(count)} min`;
+  const hours = Math.floor(count / 60);
+  return hours < 48 ? `${number(hours)} h` : `${number(Math.floor(hours / 24))} days`;
+};
 const numbers = (count: number): string =>
   `${number(count)} ${plural(count, TONGUE, { one: "number", other: "numbers" })}`;
 
@@ -66,7 +72,7 @@ const english = {
     in: (clock: string, count: number) => `Next reading ${clock}, in ${number(count)}\u00a0min`,
     soon: (clock: string) => `Next reading ${clock}, in less than a minute`,
     now: (clock: string) => `Read now: it was due at ${clock}`,
-    late: (clock: string, count: number) => `${number(count)} min late: it was due at ${clock}`,
+    late: (clock: string, count: number) => `${span(count)} late: it was due at ${clock}`,
     none: "No more readings are planned",
   },
   ring: {
@@ -251,7 +257,7 @@ const english = {
     in: (count: number) => `in ${number(count)} min`,
     soon: "in under 1 min",
     now: "read now",
-    late: (count: number) => `${number(count)} min late`,
+    late: (count: number) => `${span(count)} late`,
     noneLeft: "no more planned",
     next: "next",
     over: "stopped",
