@@ -6,8 +6,8 @@ import { temporaryFolder } from "../browser/drivers/programs.ts";
 import { buildExposed } from "./kit/exposed-build.ts";
 import { sayFigures } from "./kit/figures.ts";
 import { type Phone, startPhone } from "./kit/phone.ts";
-import { goToLine, seedLine } from "./kit/seeded-line.ts";
-import { expectUnbroken, storedEntries } from "./kit/stored-line.ts";
+import { goToLine, goToTest, seedLine } from "./kit/seeded-line.ts";
+import { expectEachOnce, expectUnbroken, storedEntries } from "./kit/stored-line.ts";
 import { startThumb } from "./kit/thumb.ts";
 import { serveWatched, type WatchedHost, watchedBuild } from "./kit/watched-build.ts";
 
@@ -66,61 +66,75 @@ function fill(tab: ChromiumTab): Promise<number> {
   });
 }
 
-it("takes marks on a full device from the ballast, refuses a photo, and says so", async () => {
-  host = await serveWatched(watchedBuild(buildExposed()));
-  const on = await startPhone(temporaryFolder("full-profile"));
-  phone = on;
-  await on.open(host.url);
-  const { line } = await seedLine(on, 300);
-  await on.reload();
-  await goToLine(on, line);
-  const touch = async (touches: number) => {
-    await (await startThumb(on, { cover: "residue", everyMs: 250, touches })).done;
-    await new Promise((resolve) => setTimeout(resolve, 3000));
-  };
-  await touch(5);
-  await until("the ballast is laid", () => hasBallast(on));
+it.each([
+  ["line", "residue"],
+  ["hole", "worm"],
+  ["ring", "look"],
+] as const)(
+  "takes what is touched at a %s (%s) on a full device from the ballast, refuses a photo, and says so",
+  async (test, cover) => {
+    host = await serveWatched(watchedBuild(buildExposed()));
+    const on = await startPhone(temporaryFolder("full-profile"));
+    phone = on;
+    await on.open(host.url);
+    const id = (await seedLine(on, 300))[test];
+    await on.reload();
+    if (test === "line") await goToLine(on, id);
+    else await goToTest(on, test, id);
+    if (test === "ring") {
+      // The first look brings the number pad; from then on the key to look again stays where it is.
+      await on.page.tap("[data-answer=look]");
+      await until("the look is stored", async () => (await storedEntries(on, id)).length === 2);
+    }
+    const before = (await storedEntries(on, id)).length;
+    const touch = async (touches: number) => {
+      await (await startThumb(on, { cover, everyMs: test === "line" ? 250 : 300, touches })).done;
+      await new Promise((resolve) => setTimeout(resolve, 3000));
+    };
+    await touch(5);
+    await until("the ballast is laid", () => hasBallast(on));
 
-  const usage = await on.run(async () => (await navigator.storage.estimate()).usage ?? 0);
-  const session = await on.context.newCDPSession(on.page);
-  await session.send("Storage.overrideQuotaForOrigin", {
-    origin: host.origin,
-    quotaSize: usage + 24_000_000,
-  });
-  // The browser goes on for half a minute with the room that it reckoned before.
-  await new Promise((resolve) => setTimeout(resolve, 40_000));
-  const filled = await fill(on);
-  await touch(40);
+    const usage = await on.run(async () => (await navigator.storage.estimate()).usage ?? 0);
+    const session = await on.context.newCDPSession(on.page);
+    await session.send("Storage.overrideQuotaForOrigin", {
+      origin: host.origin,
+      quotaSize: usage + 24_000_000,
+    });
+    // The browser goes on for half a minute with the room that it reckoned before.
+    await new Promise((resolve) => setTimeout(resolve, 40_000));
+    const filled = await fill(on);
+    await touch(40);
 
-  const entries = await storedEntries(on, line);
-  const seen = await on.run(() => ({
-    bars: globalThis.watched?.bars ?? [],
-    refused: (globalThis.watched?.writes ?? []).filter(
-      ({ stores, aborted }) => stores.includes("entries") && aborted === "QuotaExceededError",
-    ).length,
-  }));
-  sayFigures("full device", {
-    "filled bytes": filled,
-    "writes refused": seen.refused,
-    marks: entries.length,
-  });
-  expect(seen.refused).toBeGreaterThan(0);
-  expectUnbroken(entries);
-  expect(entries.length).toBe(45);
-  expect(await hasBallast(on)).toBe(false);
-  expect(seen.bars).toEqual([barWords().bars.full]);
+    const entries = await storedEntries(on, id);
+    const seen = await on.run(() => ({
+      bars: globalThis.watched?.bars ?? [],
+      refused: (globalThis.watched?.writes ?? []).filter(
+        ({ stores, aborted }) => stores.includes("entries") && aborted === "QuotaExceededError",
+      ).length,
+    }));
+    sayFigures("full device", {
+      "filled bytes": filled,
+      "writes refused": seen.refused,
+      marks: entries.length,
+    });
+    expect(seen.refused).toBeGreaterThan(0);
+    if (test === "line") expectUnbroken(entries);
+    else expectEachOnce(entries, cover);
+    expect(entries.length - before).toBe(45);
+    expect(await hasBallast(on)).toBe(false);
+    expect(seen.bars).toEqual([barWords().bars.full]);
 
-  const photo = await on.run(async () => {
-    const { connection, putPhoto } = globalThis.exposed ?? {};
-    if (connection === undefined || putPhoto === undefined) return "not exposed";
-    const bytes = new ArrayBuffer(300_000);
-    const kept = await putPhoto(connection, { sha256: "0".repeat(64), type: "image/jpeg", bytes });
-    return kept.ok ? "kept" : kept.problem.code;
-  });
-  expect(photo).toBe("store/quota");
+    const photo = await on.run(async () => {
+      const { connection, putPhoto } = globalThis.exposed ?? {};
+      if (connection === undefined || putPhoto === undefined) return "not exposed";
+      const bytes = new ArrayBuffer(300_000);
+      const kept = await putPhoto(connection, { sha256: "0".repeat(64), type: "image/jpeg", bytes });
+      return kept.ok ? "kept" : kept.problem.code;
+    });
+    expect(photo).toBe("store/quota");
 
-  // All of it is still there for the next start.
-  await on.reload();
-  await goToLine(on, line);
-  expect((await storedEntries(on, line)).length).toBe(45);
-});
+    // All of it is still there for the next start.
+    await on.reload();
+    expect((await storedEntries(on, id)).length - before).toBe(45);
+  },
+);

@@ -8,7 +8,7 @@ import { buildProbed, nameTab } from "../browser/drivers/probed-build.ts";
 import { temporaryFolder } from "../browser/drivers/programs.ts";
 import { builtFolder } from "../browser/drivers/serve-built.ts";
 import { type Phone, startPhone } from "./kit/phone.ts";
-import { goToLine, seedLine, shownMarks, untilCounting } from "./kit/seeded-line.ts";
+import { goToLine, goToTest, seedLine, shownMarks, untilCounting } from "./kit/seeded-line.ts";
 import { expectUnbroken, storedEntries } from "./kit/stored-line.ts";
 import { startThumb } from "./kit/thumb.ts";
 import { serveWatched, type WatchedHost, watchedBuild } from "./kit/watched-build.ts";
@@ -170,4 +170,39 @@ it("says that a part of the app is gone, stays where it is, and shows the screen
   expect(await on.run(() => location.hash)).toBe(`#/visit/${visit}`);
   await until("the screen is there", () => on.run(() => document.querySelector("main h1, main h2") !== null));
   expect(await bars(on)).toEqual([]);
+});
+
+it("goes on with a running ring through an update that another tab takes", async () => {
+  const served = await serveWatched(watchedBuild(builtFolder));
+  host = served;
+  const on = await startPhone(temporaryFolder("update-ring-profile"));
+  phone = on;
+  await on.open(served.url);
+  const { ring } = await seedLine(on, 100);
+  await untilControlled(on);
+  await on.reload();
+  await goToTest(on, "ring", ring);
+  await on.page.tap("[data-answer=look]");
+  await until("the look is stored", async () => (await storedEntries(on, ring)).length === 2);
+  const other = await on.tab();
+  await other.open(`${served.url}#/measure`);
+  await untilControlled(other);
+  await nameTab(on, "reading");
+  const before = await runOf(on);
+  served.deploy(watchedBuild(buildProbed("newer-ring")));
+  await findNewer(other);
+  await untilBar(other, words.update);
+  expect(await bars(on)).toEqual([]);
+  await touchBar(other, words.update);
+  await untilRun(other, before.script, false);
+  await untilBar(on, words.changed);
+  expect(await runOf(on)).toEqual({ script: before.script, name: "reading" });
+  await on.page.tap("[data-answer=look]");
+  await until("the second look is stored", async () => (await storedEntries(on, ring)).length === 3);
+  await touchBar(on, words.changed);
+  await untilRun(on, before.script, false);
+  await until("the ring is there again", () =>
+    on.run(() => document.querySelector("[data-living]")?.getAttribute("data-living") === "3"),
+  );
+  expect(await on.run(() => location.hash)).toBe(`#/ring/${ring}`);
 });

@@ -26,12 +26,15 @@ export interface OwnCount {
 export const OWN_COUNT_PATH = "own-count";
 
 declare global {
-  var putLine: ((marks: number) => Promise<{ readonly line: string }>) | undefined;
+  var putLine: ((marks: number) => Promise<{ readonly line: string; readonly hole: string }>) | undefined;
+  /** Which test is counted, and by which key. */
+  var counted: { readonly test: "line" | "hole"; readonly key: string } | undefined;
   var readEntries: ((line: string) => Promise<StoredEntry[]>) | undefined;
 }
 
 /** Loads, puts a line there, loads again, counts it until the app reloads or enough is counted, counts on. */
 export async function countByItself(): Promise<void> {
+  const { test, key } = globalThis.counted ?? { test: "line", key: "residue" };
   const most = 80;
   const everyMs = 100;
   const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -65,20 +68,20 @@ export async function countByItself(): Promise<void> {
     put.call(this, key, value);
   };
   const touch = (name: "touched" | "touchedAfter") => {
-    document.querySelector<HTMLElement>("[data-answer=residue]")?.click();
+    document.querySelector<HTMLElement>(`[data-answer=${key}]`)?.click();
     state[name]++;
     keep();
   };
 
   await untilThere("#app > *");
   if (state.loads === 1) {
-    state.line = (await globalThis.putLine?.(1000))?.line ?? "";
+    state.line = (await globalThis.putLine?.(1000))?.[test] ?? "";
     keep();
-    location.hash = `#/line/${state.line}`;
+    location.hash = `#/${test}/${state.line}`;
     location.reload();
     return;
   }
-  await untilThere("[data-answer=residue]");
+  await untilThere(`[data-answer=${key}]`);
   while (state.loads === 2 && state.touched < most) {
     touch("touched");
     void tell("touched");
