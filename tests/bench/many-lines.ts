@@ -1,7 +1,7 @@
 import type { EntriesRow, HeaderRow } from "../../src/store/schema.ts";
 import type { Driver } from "../browser/drivers/driver.ts";
 
-/** A line to be multiplied, and where its copies lie. */
+/** A line, hole or ring to be multiplied, and where its copies lie. */
 export interface ManyLines {
   readonly header: HeaderRow;
   readonly columns: EntriesRow;
@@ -10,7 +10,7 @@ export interface ManyLines {
   readonly count: number;
 }
 
-/** Puts copies of one line, each with ids of its own and the covers shifted, one minute apart. */
+/** Puts copies of one test, each with ids of its own and the covers of a line shifted, one minute apart. */
 export const putManyLines = (page: Driver, many: ManyLines): Promise<void> =>
   page.run(async (text) => {
     const { header, columns, visits, strips, count } = JSON.parse(text);
@@ -41,15 +41,17 @@ export const putManyLines = (page: Driver, many: ManyLines): Promise<void> =>
           keys: { ...header.keys, ...place, atMs },
         });
         const ids = columns.columns.id.each.map(() => hex(8));
-        const covers = columns.columns.cover.each;
-        const shift = at % covers.length;
+        const covers = columns.columns.cover?.each;
+        const shift = at % (covers?.length ?? 1);
         tx.objectStore("entries").put({
           ...columns,
           id,
           columns: {
             ...columns.columns,
             id: { each: ids },
-            cover: { each: [...covers.slice(shift), ...covers.slice(0, shift)] },
+            ...(covers === undefined
+              ? {}
+              : { cover: { each: [...covers.slice(shift), ...covers.slice(0, shift)] } }),
           },
         });
       }

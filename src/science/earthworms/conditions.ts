@@ -92,11 +92,22 @@ export const conditionCautions = (holes: readonly HoleCount[]): readonly Caution
   return cautions;
 };
 
+/**
+ * No two places that far apart in latitude lie near each other: a degree is nowhere less than 110 km. It
+ * spares the long way for nearly all pairs.
+ */
+const NEAR_LATITUDE_DEG = NEAR_HOLES_M / 110_000;
+
 /** How many holes lie within 30 m of another one. */
 const closeTogether = (holes: readonly HoleCount[]): number => {
   const places = holes.flatMap(({ place }) => (place !== null && isPlace(place) ? [place] : []));
   return places.filter((place, at) =>
-    places.some((other, otherAt) => otherAt !== at && roughDistanceM(place, other) < NEAR_HOLES_M),
+    places.some(
+      (other, otherAt) =>
+        otherAt !== at &&
+        Math.abs(place.latitudeDeg - other.latitudeDeg) < NEAR_LATITUDE_DEG &&
+        roughDistanceM(place, other) < NEAR_HOLES_M,
+    ),
   ).length;
 };
 

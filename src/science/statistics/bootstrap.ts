@@ -5,8 +5,26 @@ import { normalProbability, normalQuantile } from "./distributions.ts";
 import { atRank } from "./quantile.ts";
 import { seeded } from "./seeded.ts";
 
+const meanOf = (values: Float64Array | undefined): number => {
+  if (values === undefined) return Number.NaN;
+  let sum = 0;
+  for (const value of values) sum += value;
+  return sum / values.length;
+};
+
 /** One number made from the samples of each group; must not keep or change the arrays. */
 export type Statistic = (groups: readonly Float64Array[]) => number;
+
+/**
+ * The mean of the first group less that of the second.
+ *
+ * @param groups two, none of them empty
+ * @returns not a number when there are fewer
+ *
+ * @example
+ * differenceOfMeans([Float64Array.of(4, 6), Float64Array.of(1, 2)]) // => 3.5
+ */
+export const differenceOfMeans: Statistic = ([a, b]) => meanOf(a) - meanOf(b);
 
 export interface Resampling {
   /** Draws; where the groups are so small that there are no more samples than that, each is taken once. */

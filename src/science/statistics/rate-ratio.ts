@@ -50,7 +50,7 @@ const shrinkOf = ({ varianceToMean, degreesOfFreedom }: Unevenness, tail: number
  * 100 for counts that fall by chance, 96 to 98 times in clumps (k = 4, 2, 0.7); the 80 % range 84 to 93 times.
  *
  * @param level above 0 and below 1
- * @returns both ends; the upper one is without end (`null`) when the second count is 0. `science/not-a-count`,
+ * @returns both ends; the upper one is without end (`null`) when the second count is 0 or worth next to nothing. `science/not-a-count`,
  * `science/no-number` for an effort that is not above 0, `science/nothing-in-either` when both counts are 0
  *
  * Source: Clopper & Pearson 1934; Fay 2010, R Journal 2: 53-58 (matching of chance and range); the shrunk counts
@@ -77,8 +77,14 @@ export const rateRatioRange = (
   const high = y === 0 ? null : betaQuantile(1 - tail, x + 1, y);
   if (!low.ok) return low;
   if (high !== null && !high.ok) return high;
-  return ok({ lower: toRatio(low.value), upper: high === null ? null : toRatio(high.value) });
+  // Counts that are worth next to nothing leave a share that cannot be told from all.
+  const upper = high === null ? null : toRatio(high.value);
+  return ok({ lower: toRatio(low.value), upper: upper !== null && Number.isFinite(upper) ? upper : null });
 };
+
+/** Between these chances the level is looked for; beyond, t over z has no digits left. */
+const LEAST_CHANCE = 1e-9;
+const MOST_CHANCE = 0.999;
 
 /** Twice the smaller tail at even rates, with counts shrunk for this tail. */
 const tailsAt = (a: Rate, b: Rate, shrink: number): Result<number> => {
@@ -107,7 +113,7 @@ export const rateRatioChance = (a: Rate, b: Rate, unevenness: Unevenness): Resul
   if (unevenness.varianceToMean <= 1 || unevenness.degreesOfFreedom === Number.POSITIVE_INFINITY)
     return tailsAt(a, b, Math.max(1, unevenness.varianceToMean));
   // The wider the level, the less the counts are worth: halved on logs until both agree.
-  let [low, high] = [Math.log(1e-12), 0];
+  let [low, high] = [Math.log(LEAST_CHANCE), Math.log(MOST_CHANCE)];
   for (let step = 0; step < 60 && high - low > 1e-10; step++) {
     const middle = (low + high) / 2;
     const shrink = shrinkOf(unevenness, Math.exp(middle) / 2);
@@ -117,7 +123,8 @@ export const rateRatioChance = (a: Rate, b: Rate, unevenness: Unevenness): Resul
     if (tails.value > Math.exp(middle)) low = middle;
     else high = middle;
   }
-  return ok(Math.exp(high));
+  // Up to the top nothing touched 1: the two rates are even.
+  return ok(high === Math.log(MOST_CHANCE) ? 1 : Math.exp(high));
 };
 
 /**

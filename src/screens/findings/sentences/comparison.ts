@@ -16,6 +16,8 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
   "science/one-time-only": "All readings are of one year: a change needs two.",
   "science/pairs-of-one-place-averaged":
     "{places} {places|place has|places have} several pairs. They count as one, by their mean.",
+  "science/range-without-end":
+    "There were so few, and they lay so unevenly, that the range has no upper end. More holes help.",
   "science/ratio-turned": "Nothing was found in the second place: this is the second over the first.",
   "science/several-spots":
     "These readings belong to several spots or seasons: each has to be looked at by itself first.",

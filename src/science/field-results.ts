@@ -1,0 +1,44 @@
+/** Everything that was measured on a field, worked out in one go: lines, holes and rings. */
+import { type HoleOfField, type WormsOnDay, wormsOfField } from "./earthworms/worms-of-field.ts";
+import {
+  type CoverWanted,
+  coverOfField,
+  type FieldCover,
+  type LineOfField,
+} from "./ground-cover/field-cover.ts";
+import { type RingOfField, type SoakedOnDay, soakedOfField } from "./infiltration/soaked-of-field.ts";
+
+/** Changes whenever worms or soak-in could come out differently, so that kept ones are worked out again. */
+export const HOLES_AND_RINGS_VERSION = "field-holes-rings-1";
+
+/** The tests of a field, each kind oldest first. */
+export interface TestsOfField {
+  readonly lines: readonly LineOfField[];
+  readonly holes: readonly HoleOfField[];
+  readonly rings: readonly RingOfField[];
+}
+
+/** Worms and soak-in of a field, newest day first. They do not depend on what a person counts as cover. */
+export interface HolesAndRings {
+  readonly worms: readonly WormsOnDay[];
+  readonly soaked: readonly SoakedOnDay[];
+}
+
+/** What the tests of a field say. */
+export interface FieldResults extends HolesAndRings {
+  readonly cover: FieldCover;
+}
+
+/**
+ * The results of a field by strip and day.
+ *
+ * Source: `coverOfField`, `wormsOfField`, `soakedOfField`.
+ *
+ * @example
+ * resultsOfField({ lines, holes, rings }, { stoneCounts: false, target: null }).worms[0];
+ */
+export const resultsOfField = (tests: TestsOfField, wanted: CoverWanted): FieldResults => ({
+  cover: coverOfField(tests.lines, wanted),
+  worms: wormsOfField(tests.holes),
+  soaked: soakedOfField(tests.rings),
+});

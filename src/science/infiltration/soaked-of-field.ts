@@ -1,0 +1,92 @@
+/** What soaked in on a whole field: every strip on every day on which rings stood. */
+import type { RecordId } from "../../record/ids.ts";
+import { failed, type Result } from "../../record/result.ts";
+import { byStripAndDay, type MeanFound, meanFound, newestFirst } from "../earthworms/worms-of-field.ts";
+import type { Caution } from "../estimate.ts";
+import { depthAfter, HEADLINE_MINUTES } from "./depth-after.ts";
+import { meanOfRings, type RingPoint } from "./replicates.ts";
+import type { Soaking } from "./soaking.ts";
+
+/** A ring of the field, with the day of its visit and what soaked in there. */
+export interface RingOfField {
+  readonly id: RecordId<"observation">;
+  readonly visit: RecordId<"visit">;
+  readonly day: string;
+  readonly strip: RecordId<"strip">;
+  /** The ring that this one goes on from, after a leak. */
+  readonly follows: RecordId<"observation"> | null;
+  readonly soaking: Result<Soaking>;
+}
+
+/** The depth after so many minutes, over the rings whose readings reach so far. */
+export interface SoakedAfter {
+  readonly minutes: (typeof HEADLINE_MINUTES)[number];
+  /** In millimetres. */
+  readonly depth: Result<MeanFound>;
+}
+
+/** The rings of one strip on one day. */
+export interface SoakedOnDay {
+  readonly day: string;
+  readonly visits: readonly RecordId<"visit">[];
+  readonly strip: RecordId<"strip">;
+  /** Rings that stood there, whatever became of them; one that goes on after a leak is the same ring. */
+  readonly rings: number;
+  readonly after: readonly SoakedAfter[];
+  readonly cautions: readonly Caution[];
+}
+
+const pointOf = (ring: RingOfField, minutes: number): readonly RingPoint[] => {
+  if (!ring.soaking.ok) return [];
+  const { named, stepMm } = ring.soaking.value;
+  const depth = depthAfter(ring.soaking.value, minutes);
+  if (!depth.ok) return [];
+  // Nothing at all has no logarithm: one step of the ruler is the least that would have shown.
+  return [{ id: ring.id, value: depth.value.value, least: stepMm, censored: false, ...named }];
+};
+
+/**
+ * The points of a strip. A ring that leaked and the one that goes on from it a pace away are one sample: the
+ * later one stands for both when it reaches so far, else the earlier one.
+ */
+const pointsOf = (rings: readonly RingOfField[], minutes: number): readonly RingPoint[] => {
+  const points = new Map(rings.map((ring) => [ring.id, pointOf(ring, minutes)]));
+  const isGoneOn = (id: RecordId<"observation">): boolean =>
+    rings.some((ring) => ring.follows === id && (points.get(ring.id) ?? []).length > 0);
+  return rings.flatMap(({ id }) => (isGoneOn(id) ? [] : (points.get(id) ?? [])));
+};
+
+/**
+ * Depth soaked in after 30, 60 and 180 minutes, for every strip on every day: the geometric mean of the rings
+ * whose readings reach so far, with its range.
+ *
+ * @param rings oldest first
+ * @returns newest day first; `science/nothing-read` in place of a depth that no ring reached
+ *
+ * Source: `depthAfter`, `meanOfRings`.
+ *
+ * @example
+ * soakedOfField(rings)[0].after[1]; // { minutes: 60, depth: 37.6 mm, 5 rings, 10.5 to 135 }
+ */
+export const soakedOfField = (rings: readonly RingOfField[]): readonly SoakedOnDay[] =>
+  byStripAndDay(rings)
+    .map((group): SoakedOnDay => {
+      const ids = new Set(group.map(({ id }) => id));
+      const means = HEADLINE_MINUTES.map((minutes) => {
+        const points = pointsOf(group, minutes);
+        return {
+          minutes,
+          mean: points.length === 0 ? failed("science/nothing-read") : meanOfRings(points, "mm"),
+        };
+      });
+      const said = means.flatMap(({ mean }) => (mean.ok ? mean.value.cautions : []));
+      return {
+        day: group[0].day,
+        visits: [...new Set(group.map(({ visit }) => visit))],
+        strip: group[0].strip,
+        rings: group.filter(({ follows }) => follows === null || !ids.has(follows)).length,
+        after: means.map(({ minutes, mean }) => ({ minutes, depth: meanFound(mean) })),
+        cautions: [...new Map(said.map((caution) => [caution.code, caution])).values()],
+      };
+    })
+    .sort(newestFirst);
