@@ -62,10 +62,14 @@ export async function serveBuilt({ directory, under, beside = {}, take }: Served
   const server = createServer((request, response) => {
     const path = pathOf(request);
     if (request.method === "POST" && take !== undefined) {
-      void text(request).then((posted) => {
-        take(path, posted);
-        response.writeHead(204).end();
-      });
+      text(request).then(
+        (posted) => {
+          take(path, posted);
+          response.writeHead(204).end();
+        },
+        // The browser was killed while it told something.
+        () => undefined,
+      );
       return;
     }
     asked.set(path, (asked.get(path) ?? 0) + 1);
