@@ -14,6 +14,7 @@ export const commonWords = (trade: TradeWords) => ({
     tagline: "ground cover, worms and soak-in, measured in the field",
     back: "Back",
     close: "Close",
+    howTo: "How it is done",
     skip: "Skip",
     keep: "Keep it",
     change: "Change",

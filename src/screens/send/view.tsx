@@ -45,6 +45,7 @@ export const SendScreen = () => {
       <section class="ruled">
         <h2>{words.beside}</h2>
         <ul class="rows">
+          <Beside to={{ at: "help" }} label={words.help} hint={words.helpHint} />
           <Beside to={{ at: "kit" }} label={words.kit} hint={words.kitHint} />
           <Beside to={{ at: "settings" }} label={words.settings} hint={words.settingsHint} />
           <Beside

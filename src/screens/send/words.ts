@@ -83,6 +83,8 @@ const english = () => ({
     beside: "Also here",
     kit: "Kit",
     kitHint: "ropes, rings, hole templates, bottles, rulers",
+    help: "Help",
+    helpHint: "how to measure, cautions, methods and sources",
     settings: "Settings",
     settingsHint: "words, units, light, who is measuring",
     deleted: "Deleted records",

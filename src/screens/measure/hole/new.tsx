@@ -1,4 +1,5 @@
 /** Dig a hole: worm method or own sizes, strip, place, a position taken standing still, and a guess first. */
+
 import { useEffect, useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { LAND_USES, type LandUse } from "../../../record/kinds/observation.ts";
@@ -8,6 +9,7 @@ import type { Hemisphere } from "../../../science/earthworms/protocol.ts";
 import { type WormMethod, wormMethod, wormMethodsFor } from "../../../science/earthworms/worm-methods.ts";
 import { Cautions, type ShownCautions, useCautions } from "../../parts/field-cautions.tsx";
 import { useHouse } from "../../parts/house.ts";
+import { HowTo } from "../../parts/how-to.tsx";
 import { Choice, Key, WriteLine } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
@@ -152,6 +154,7 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
         chosen={choices.place ?? "unsaid"}
         onChoose={(place) => choose({ place: place === "unsaid" ? null : place })}
       />
+      <HowTo topic="hole" />
     </Page>
   );
 };

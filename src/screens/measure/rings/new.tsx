@@ -1,4 +1,5 @@
 /** Set out a ring: ring, strip, place, mulch, how it is read; the position comes while one chooses. */
+
 import { useEffect, useState } from "preact/hooks";
 import { readClock } from "../../../device/clock.ts";
 import { WETNESS } from "../../../record/conditions.ts";
@@ -7,6 +8,7 @@ import { MULCH_INSIDE, RING_WAYS, type RingWay } from "../../../record/kinds/obs
 import { PLACES } from "../../../record/shapes.ts";
 import { Cautions, useCautions } from "../../parts/field-cautions.tsx";
 import { useHouse } from "../../parts/house.ts";
+import { HowTo } from "../../parts/how-to.tsx";
 import { Choice, Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { LockedPhone } from "../../parts/locked-phone.tsx";
@@ -213,6 +215,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
             : words.startAt(writeClock(Math.ceil(start / 60_000) * 60_000, catalogue.common.tongue))}
         </p>
       )}
+      <HowTo topic="ring" />
     </Page>
   );
 };

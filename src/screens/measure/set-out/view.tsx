@@ -8,6 +8,7 @@ import { sentenceFor } from "../../catalogue.ts";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { RopeForm } from "../../kit/rope-form.tsx";
 import { useHouse } from "../../parts/house.ts";
+import { HowTo } from "../../parts/how-to.tsx";
 import { Choice, Key, Tick, WriteLine } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { useLive } from "../../parts/live.ts";
@@ -201,6 +202,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
         onWrite={(text) => choose({ fifthKey: text === "" ? null : text })}
       />
       <RowsAndPass choices={choices} onChange={choose} />
+      <HowTo topic="line" />
     </Page>
   );
 };
