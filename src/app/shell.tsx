@@ -49,7 +49,16 @@ const FindingsScreen = lazyScreen(async () => (await import("../screens/findings
 const WorkedOutScreen = lazyScreen(
   async () => (await import("../screens/findings/worked-out.tsx")).WorkedOutScreen,
 );
+const SideBySideScreen = lazyScreen(
+  async () => (await import("../screens/findings/side-by-side/view.tsx")).SideBySideScreen,
+);
+const PictureScreen = lazyScreen(
+  async () => (await import("../screens/send/picture/view.tsx")).PictureScreen,
+);
 const SendScreen = lazyScreen(async () => (await import("../screens/send/view.tsx")).SendScreen);
+const HelpScreen = lazyScreen(async () => (await import("../screens/help/view.tsx")).HelpScreen);
+const HelpTopicScreen = lazyScreen(async () => (await import("../screens/help/topic.tsx")).HelpTopicScreen);
+const MethodsScreen = lazyScreen(async () => (await import("../screens/help/methods.tsx")).MethodsScreen);
 const SettingsScreen = lazyScreen(async () => (await import("../screens/settings/view.tsx")).SettingsScreen);
 const KitScreen = lazyScreen(async () => (await import("../screens/kit/view.tsx")).KitScreen);
 const DeletedScreen = lazyScreen(async () => (await import("../screens/send/deleted.tsx")).DeletedScreen);
@@ -113,8 +122,16 @@ const Screen = ({ at }: { readonly at: Route }) => {
       return <FindingsScreen />;
     case "worked-out":
       return <WorkedOutScreen key={at.strip + at.visit} strip={at.strip} visit={at.visit} />;
+    case "side-by-side":
+      return <SideBySideScreen key={at.visit + at.strip} visit={at.visit} strip={at.strip} />;
+    case "picture":
+      return <PictureScreen key={at.visit} visit={at.visit} />;
     case "send":
       return <SendScreen />;
+    case "help":
+      return <HelpScreen />;
+    case "help-topic":
+      return at.topic === "methods" ? <MethodsScreen /> : <HelpTopicScreen key={at.topic} topic={at.topic} />;
     case "settings":
       return <SettingsScreen />;
     case "kit":
@@ -140,6 +157,9 @@ const listOf = (at: Route): ComponentType | null => {
       return FieldsScreen;
     case "worked-out":
       return FindingsScreen;
+    case "help-topic":
+      return HelpScreen;
+    case "help":
     case "settings":
     case "kit":
     case "deleted":

@@ -1,10 +1,9 @@
 /** Every word on screen, one typed catalogue per language. A language that misses a word does not compile. */
 
 import type { Problem } from "../record/result.ts";
-import { fieldWords } from "./fields/words.ts";
+import { sharedFieldWords } from "./fields/words.shared.ts";
 import { homeWords } from "./measure/home/words.ts";
 import { lineWords } from "./measure/line/words.ts";
-import { visitWords } from "./measure/visit/words.ts";
 import { plural } from "./parts/numbers.ts";
 import type { TradeWords } from "./parts/trade.ts";
 import { barWords } from "./parts/words.bars.ts";
@@ -20,8 +19,7 @@ export const english = (trade: TradeWords) => ({
   ...standingWords(),
   ...lineWords(trade),
   ...homeWords(),
-  ...visitWords(trade),
-  ...fieldWords(trade),
+  ...sharedFieldWords(),
   ...kindWords(),
   problems: { ...problemWords, ...filesProblemWords },
 });

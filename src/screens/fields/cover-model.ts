@@ -1,11 +1,12 @@
 /** Ground cover of a field by harvest year and strip, newest first. */
-import type { RecordId } from "../../record/ids.ts";
+import { kindOf, type RecordId } from "../../record/ids.ts";
 import type { FieldCover, StripOnDay } from "../../science/ground-cover/field-cover.ts";
 import type { Catalogue } from "../catalogue.ts";
 import type { House } from "../parts/house.ts";
 import { stripName } from "../parts/names.ts";
 import type { Listed } from "../parts/reader.ts";
 import { wantedBy } from "../parts/results-desk.ts";
+import { sameStrip } from "../parts/same-field.ts";
 import type { Settings } from "../parts/settings.ts";
 
 /** A strip within one year. */
@@ -59,15 +60,23 @@ export const stripsOfYear = (onDays: readonly StripOnDay[], year: YearOfField): 
   return [...strips].map(([strip, days]) => ({ strip, onDays: days }));
 };
 
+const isStrip = (id: RecordId): id is RecordId<"strip"> => kindOf(id) === "strip";
+
 /** Reads the ground cover of a field. */
 export const readCover = async (
   { records, results }: House,
   settings: Settings,
   ids: readonly RecordId<"field">[],
 ): Promise<CoverNow> => {
-  const cover = await results.field(ids, wantedBy(settings));
+  const [cover, joins] = await Promise.all([results.field(ids, wantedBy(settings)), records.joins()]);
   const newest = new Map<RecordId<"strip">, StripOnDay>();
   for (const one of cover.onDays) if (one.cover.ok && !newest.has(one.strip)) newest.set(one.strip, one);
+  // Results stand under the strip that others were joined to; when that one is deleted, another is listed.
+  const stripOf = sameStrip(joins);
+  for (const id of joins.flatMap(({ from, to }) => [from, to]).filter(isStrip)) {
+    const found = newest.get(stripOf(id));
+    if (found !== undefined) newest.set(id, found);
+  }
   const strips = await records.many([...new Set(cover.onDays.map(({ strip }) => strip))]);
   return { cover, newest, strips: new Map(strips.map((strip) => [strip.id, strip])) };
 };

@@ -1,20 +1,21 @@
 /** Ground cover of a field: per harvest year and strip, newest visit first. */
 import { useState } from "preact/hooks";
 import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
-import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { writeDay, writePercent } from "../parts/numbers.ts";
 import { rangeWords } from "../parts/range-words.ts";
 import { href } from "../parts/route.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import { useWordsWith } from "../parts/words-of.ts";
 import { type CoverNow, nameWithFate, stripsOfYear, type YearOfField, yearsOf } from "./cover-model.ts";
 import type { FieldNow } from "./model.ts";
+import { FIELD_WORDS } from "./words.ts";
 
 /** Results of one year shown before "show more". */
 const AT_ONCE = 12;
 
 export const Cover = (props: { readonly now: FieldNow; readonly found: CoverNow | undefined }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const [open, setOpen] = useState<YearOfField["year"] | null>(null);
   const years = yearsOf(props.now.visits);
   if (years.length === 0) return null;
@@ -38,7 +39,7 @@ export const Cover = (props: { readonly now: FieldNow; readonly found: CoverNow 
 };
 
 const Year = (props: { readonly year: YearOfField; readonly found: CoverNow | undefined }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const [most, setMost] = useState(AT_ONCE);
   const { year, found } = props;
   const strips = found === undefined ? [] : stripsOfYear(found.cover.onDays, year);
@@ -73,7 +74,7 @@ const Year = (props: { readonly year: YearOfField; readonly found: CoverNow | un
 };
 
 const OnDay = ({ one }: { readonly one: StripOnDay }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const day = writeDay(one.day, words.common.tongue);
   const { cover } = one;
   return (

@@ -1,6 +1,7 @@
 /** The page of a field: its strips, what was found on them, its visits and lines. */
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
+import { DemoNote } from "../demo/demo-note.tsx";
 import { AskOnce } from "../parts/ask-once.tsx";
 import { type House, useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
@@ -11,17 +12,23 @@ import { useOnce } from "../parts/once.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
 import { todaysVisit } from "../parts/visits.ts";
+import { FieldGround } from "./boundary-ground.tsx";
 import { Cover } from "./cover.tsx";
 import { readCover } from "./cover-model.ts";
+import { Details } from "./details.tsx";
 import { type FarmChoice, Farms, farmChoice } from "./farms.tsx";
 import { LINES_AT_ONCE, Lines, Unfinished, Visits } from "./lines.tsx";
 import { correctField, type FieldNow, readField, remove } from "./model.ts";
+import { Places } from "./places.tsx";
+import { SameThing } from "./same-strips.tsx";
 import { Strips } from "./strips.tsx";
 import "./fields.css";
+import { useWordsWith } from "../parts/words-of.ts";
+import { FIELD_WORDS } from "./words.ts";
 
 export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
   const house = useHouse();
-  const words = house.words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const settings = house.settings.value;
   const [busy, once] = useOnce();
   const [most, setMost] = useState(LINES_AT_ONCE);
@@ -55,11 +62,16 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
         </Key>
       }
     >
+      <DemoNote id={now.same.field.id} />
+      <FieldGround same={now.same} />
       <Strips now={now} found={found} />
       <Cover now={now} found={found} />
       <Visits now={now} />
       <Lines now={now} onMore={() => setMost(most + LINES_AT_ONCE)} />
       <Unfinished found={found} />
+      <Details same={now.same} />
+      <Places same={now.same} />
+      <SameThing now={now} />
       <section class="ruled keys last-keys">
         <Correct now={now} />
         <AskOnce
@@ -87,7 +99,7 @@ const measureToday = async (house: House, now: FieldNow): Promise<void> => {
 /** Name and farm can be corrected at any time. */
 const Correct = ({ now }: { readonly now: FieldNow }) => {
   const house = useHouse();
-  const words = house.words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const { id, body } = now.same.field;
   const [open, setOpen] = useState(false);
   const [name, setName] = useState(body.name);

@@ -1,18 +1,19 @@
 /** Visits and lines of a field, newest first, from their headers alone: a field holds thousands of lines. */
 import { useState } from "preact/hooks";
-import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
 import { dayOf, writeClock, writeDay } from "../parts/numbers.ts";
 import { href } from "../parts/route.ts";
+import { useWordsWith } from "../parts/words-of.ts";
 import { type CoverNow, nameWithFate } from "./cover-model.ts";
 import type { FieldNow } from "./model.ts";
+import { FIELD_WORDS } from "./words.ts";
 
 /** Lines shown at first, and added by each "show more". */
 export const LINES_AT_ONCE = 12;
 const VISITS_AT_ONCE = 5;
 
 export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => void }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const { lines, more, strips } = props.now.newest;
   if (lines.length === 0) return null;
   return (
@@ -42,7 +43,7 @@ export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => vo
 
 /** Lines that were begun and never finished; below the list, so that nothing moves when they are found. */
 export const Unfinished = ({ found }: { readonly found: CoverNow | undefined }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const lines = found?.cover.unfinished ?? [];
   const [line] = lines;
   if (line === undefined) return null;
@@ -50,14 +51,14 @@ export const Unfinished = ({ found }: { readonly found: CoverNow | undefined }) 
     <section class="ruled">
       <h2>{words.fields.unfinished(lines.length)}</h2>
       <LinkKey to={href({ at: "line", line })} look="straw">
-        {words.fields.goOnWith}
+        {words.fields.goOnWith(lines.length)}
       </LinkKey>
     </section>
   );
 };
 
 export const Visits = ({ now }: { readonly now: FieldNow }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const [most, setMost] = useState(VISITS_AT_ONCE);
   const hidden = now.visits.length - most;
   if (now.visits.length === 0) return null;

@@ -1,20 +1,28 @@
 /** The fields that are looked after, by farm. */
 import { useState } from "preact/hooks";
+import { DemoNote } from "../demo/demo-note.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
+import { lengthWords } from "../parts/lengths.ts";
 import { useLive } from "../parts/live.ts";
 import { fieldName } from "../parts/names.ts";
 import { writeDay } from "../parts/numbers.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
+import type { SameField } from "../parts/same-field.ts";
+import { sizeOf } from "./boundary-model.ts";
+import { FarmHeading } from "./farms.tsx";
 import { type FarmFields, readFields } from "./model.ts";
+import "./fields.css";
+import { useWordsWith } from "../parts/words-of.ts";
+import { FIELD_WORDS } from "./words.ts";
 
 /** Fields shown before "show more". */
 const AT_ONCE = 50;
 
 export const FieldsScreen = () => {
-  const { records, words: live } = useHouse();
-  const words = live.value;
+  const { records } = useHouse();
+  const words = useWordsWith(FIELD_WORDS);
   const farms = useLive(() => readFields(records), []);
   return (
     <Page
@@ -46,14 +54,21 @@ const upTo = (farms: readonly FarmFields[], most: number): readonly FarmFields[]
 };
 
 const Farms = ({ farms }: { readonly farms: readonly FarmFields[] }) => {
-  const words = useHouse().words.value;
+  const { settings } = useHouse();
+  const words = useWordsWith(FIELD_WORDS);
+  const { habits } = settings.value;
+  const areaOf = ({ field }: SameField): readonly string[] => {
+    const size = field.body.boundary === null ? null : sizeOf(field.body.boundary);
+    return size === null ? [] : [lengthWords("area", size.areaM2, habits)];
+  };
   const [most, setMost] = useState(AT_ONCE);
   const hidden = farms.reduce((sum, { fields }) => sum + fields.length, 0) - most;
   return (
     <>
       {upTo(farms, most).map(({ farm, fields }) => (
         <section key={farm?.id ?? "none"}>
-          <h2>{farm?.body.name ?? words.fields.noFarm}</h2>
+          {farm === undefined ? <h2>{words.fields.noFarm}</h2> : <FarmHeading farm={farm} />}
+          <DemoNote id={farm?.id} />
           <ul class="rows">
             {fields.map(({ same, lastDay }) => (
               <li key={same.field.id}>
@@ -61,9 +76,12 @@ const Farms = ({ farms }: { readonly farms: readonly FarmFields[] }) => {
                   <span>
                     <b>{fieldName(words, same.field)}</b>
                     <small>
-                      {lastDay === null
-                        ? words.fields.neverVisited
-                        : words.fields.lastVisit(writeDay(lastDay, words.common.tongue))}
+                      {[
+                        ...areaOf(same),
+                        lastDay === null
+                          ? words.fields.neverVisited
+                          : words.fields.lastVisit(writeDay(lastDay, words.common.tongue)),
+                      ].join(" · ")}
                     </small>
                   </span>
                 </a>

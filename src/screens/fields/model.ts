@@ -1,9 +1,11 @@
 /** Fields, their farms and strips: what is read for the list and for the page of one, and what is changed. */
-import type { RecordId } from "../../record/ids.ts";
+
+import { kindOf, type RecordId } from "../../record/ids.ts";
+import type { LineHeader } from "../../record/kinds/observation.ts";
 import type { Strip } from "../../record/kinds/strip.ts";
 import type { House } from "../parts/house.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
-import { allFields, type SameField, sameField, sameStrip } from "../parts/same-field.ts";
+import { allFields, onceEach, type SameField, sameField, sameStrip } from "../parts/same-field.ts";
 import { visitsOf } from "../parts/visits.ts";
 import { type FarmChoice, farmOf } from "./farms.tsx";
 
@@ -54,7 +56,7 @@ export const readFields = async (records: Reader): Promise<readonly FarmFields[]
 
 /** The newest lines of a field, from their headers alone. */
 export interface NewestLines {
-  readonly lines: readonly Listed<"observation">[];
+  readonly lines: readonly (Pick<Listed<"observation">, "id" | "row"> & { readonly body: LineHeader })[];
   readonly more: boolean;
   /** The strips that they lie on, deleted ones too. */
   readonly strips: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
@@ -70,7 +72,7 @@ const newestLines = async (
   );
   const newest = lists
     .flat()
-    .filter(({ body }) => body.type === "line")
+    .flatMap((one) => (one.body.type === "line" ? [{ ...one, body: one.body }] : []))
     .sort((a, b) => b.row.keys.atMs - a.row.keys.atMs);
   const lines = newest.slice(0, most);
   const strips = await records.many([...new Set(lines.map(({ body }) => body.strip))]);
@@ -113,13 +115,25 @@ export const readField = async (
     same,
     farm: farms.find((farm) => farm.id === same.field.body.farm),
     farms,
-    strips: strips.flat().filter((strip) => stripOf(strip.id) === strip.id),
+    strips: onceEach(strips.flat(), stripOf),
     visits: [...visits].reverse(),
     newest,
   };
 };
 
-/** Writes a new field; null, and the reason is shown, when it could not be written. */
+/** A strip that is the whole field; what was done there can be said later. */
+export const wholeField = (field: RecordId<"field">): Strip => ({
+  field,
+  name: "",
+  done: [],
+  wholeField: true,
+  rep: null,
+});
+
+/**
+ * Writes a new field, and with it the whole field as a strip: nobody has to think of strips before there are
+ * any. Null, and the reason is shown, when it could not be written.
+ */
 export const addField = async (
   house: House,
   name: string,
@@ -134,7 +148,8 @@ export const addField = async (
     soilTexture: null,
     harvestCrop: null,
   });
-  const written = await house.write(...commands, command);
+  const strip = house.pen.write("strip", wholeField(command.id));
+  const written = await house.write(...commands, command, strip);
   if (written.ok) return command.id;
   house.tell(written.problem);
   return null;
@@ -166,12 +181,23 @@ export const writeStrip = async (
   return written.ok;
 };
 
-/** Deletes records together; they can be brought back. */
+/**
+ * Deletes records together; they can be brought back. All strips that are the same go together: one left
+ * behind would stand in the list under another name.
+ */
 export const remove = async (
   house: House,
   ids: readonly (RecordId<"field"> | RecordId<"strip">)[],
 ): Promise<boolean> => {
-  const written = await house.write(...ids.map((id) => house.pen.remove(id)));
+  const joins = await house.records.joins();
+  const stripOf = sameStrip(joins);
+  const joinedTo = joins.flatMap(({ from, to }) => [from, to]).filter((id) => kindOf(id) === "strip");
+  const wanted = new Set(ids.map((id) => (kindOf(id) === "strip" ? stripOf(id as RecordId<"strip">) : id)));
+  const same = joinedTo.filter((id) => wanted.has(stripOf(id as RecordId<"strip">)));
+  const living = (await house.records.many([...new Set<RecordId>([...ids, ...same])])).filter(
+    ({ deleted }) => !deleted,
+  );
+  const written = await house.write(...living.map(({ id }) => house.pen.remove(id)));
   if (!written.ok) house.tell(written.problem);
   return written.ok;
 };

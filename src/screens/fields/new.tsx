@@ -10,10 +10,12 @@ import { todaysVisit } from "../parts/visits.ts";
 import { type FarmChoice, Farms, farmChoice } from "./farms.tsx";
 import { addField } from "./model.ts";
 import "./fields.css";
+import { useWordsOf } from "../parts/words-of.ts";
+import { FIELD_WORDS } from "./words.ts";
 
 export const NewFieldScreen = () => {
   const house = useHouse();
-  const words = house.words.value.fields;
+  const words = useWordsOf(FIELD_WORDS).fields;
   const [name, setName] = useState("");
   const [choice, setChoice] = useState<FarmChoice>(farmChoice(null));
   const [busy, setBusy] = useState(false);
@@ -55,7 +57,8 @@ export const NewFieldScreen = () => {
 
 /** Fields that are called so already: one may be about to add the same field a second time. */
 const HereAlready = (props: { readonly name: string }) => {
-  const { records, words } = useHouse();
+  const { records } = useHouse();
+  const says = useWordsOf(FIELD_WORDS).fields;
   const named = useLive(
     async () => (props.name.trim() === "" ? [] : fieldsNamed(records, props.name, null)),
     [props.name],
@@ -64,7 +67,7 @@ const HereAlready = (props: { readonly name: string }) => {
     <div class="keys here-already">
       {(named ?? []).map(({ field, farm }) => (
         <LinkKey key={field.id} to={href({ at: "field", field: field.id })} look="straw">
-          {words.value.fields.hereAlready(field.body.name, farm?.body.name ?? null)}
+          {says.hereAlready(field.body.name, farm?.body.name ?? null)}
         </LinkKey>
       ))}
     </div>

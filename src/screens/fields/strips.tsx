@@ -1,28 +1,28 @@
 /** The strips of a field: what was done on each, and to which rep it belongs. */
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
-import { type Strip, TREATMENTS } from "../../record/kinds/strip.ts";
-import { readNumber } from "../../record/number.ts";
 import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
-import { type Catalogue, sentenceFor } from "../catalogue.ts";
+import type { Catalogue } from "../catalogue.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
 import { useHouse } from "../parts/house.ts";
-import { Key, Tick, WriteLine } from "../parts/keys.tsx";
+import { Key } from "../parts/keys.tsx";
 import { stripName } from "../parts/names.ts";
 import { writeDay, writePercent } from "../parts/numbers.ts";
-import { useOnce } from "../parts/once.ts";
 import { rangeWords } from "../parts/range-words.ts";
 import type { Listed } from "../parts/reader.ts";
 import { href } from "../parts/route.ts";
+import { StripForm } from "../parts/strip-form.tsx";
 import { TONGUE } from "../parts/words.common.ts";
+import { useWordsWith } from "../parts/words-of.ts";
 import type { CoverNow } from "./cover-model.ts";
 import { type FieldNow, remove, writeStrip } from "./model.ts";
+import { FIELD_WORDS, type FieldWords } from "./words.ts";
 
 /** Strips shown before "show more". */
 const AT_ONCE = 20;
 
 export const Strips = (props: { readonly now: FieldNow; readonly found: CoverNow | undefined }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const { now, found } = props;
   const [changing, setChanging] = useState(false);
   const [editing, setEditing] = useState<RecordId<"strip"> | "new" | null>(null);
@@ -30,7 +30,7 @@ export const Strips = (props: { readonly now: FieldNow; readonly found: CoverNow
   const close = () => setEditing(null);
   const hidden = now.strips.length - most;
   const row = (strip: Listed<"strip">) => {
-    if (editing === strip.id) return <StripForm field={strip.body.field} strip={strip} onClose={close} />;
+    if (editing === strip.id) return <WriteStrip field={strip.body.field} strip={strip} onClose={close} />;
     if (changing) return <StripToChange strip={strip} onChange={() => setEditing(strip.id)} />;
     return <StripRow strip={strip} newest={found?.newest.get(strip.id)} known={found !== undefined} />;
   };
@@ -47,7 +47,7 @@ export const Strips = (props: { readonly now: FieldNow; readonly found: CoverNow
         <Key onPress={() => setMost(most + AT_ONCE)}>{words.fields.more(Math.min(hidden, AT_ONCE))}</Key>
       ) : null}
       {editing === "new" ? (
-        <StripForm field={now.same.field.id} strip={null} onClose={close} />
+        <WriteStrip field={now.same.field.id} strip={null} onClose={close} />
       ) : (
         <div class="keys two after-writing">
           <Key onPress={() => setEditing("new")}>{words.fields.addStrip}</Key>
@@ -68,7 +68,7 @@ export const Strips = (props: { readonly now: FieldNow; readonly found: CoverNow
 };
 
 /** What was done on a strip, as far as its name does not say it. */
-const aboutStrip = (words: Catalogue, { body }: Listed<"strip">): string =>
+const aboutStrip = (words: Catalogue & FieldWords, { body }: Listed<"strip">): string =>
   [
     ...(body.wholeField && body.name !== "" ? [words.common.wholeField] : []),
     ...(body.name === "" && !body.wholeField ? [] : body.done.map((one) => words.treatment[one])),
@@ -81,7 +81,7 @@ const StripRow = (props: {
   readonly newest: StripOnDay | undefined;
   readonly known: boolean;
 }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const { strip, newest, known } = props;
   const found = newest?.cover.ok === true ? newest.cover.value : null;
   const about = aboutStrip(words, strip);
@@ -122,7 +122,7 @@ const StripRow = (props: {
 };
 
 const StripToChange = (props: { readonly strip: Listed<"strip">; readonly onChange: () => void }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   return (
     <button type="button" class="row" onClick={props.onChange}>
       <span>
@@ -134,71 +134,24 @@ const StripToChange = (props: { readonly strip: Listed<"strip">; readonly onChan
   );
 };
 
-const StripForm = (props: {
+/** The questions of a strip, and what becomes of the answers. */
+const WriteStrip = (props: {
   readonly field: RecordId<"field">;
   readonly strip: Listed<"strip"> | null;
   readonly onClose: () => void;
 }) => {
   const house = useHouse();
-  const words = house.words.value;
-  const { strip, onClose } = props;
-  const before = strip?.body;
-  const [name, setName] = useState(before?.name ?? "");
-  const [done, setDone] = useState<Strip["done"]>(before?.done ?? []);
-  const [wholeField, setWholeField] = useState(before?.wholeField ?? false);
-  const [rep, setRep] = useState(before === undefined || before.rep === null ? "" : String(before.rep));
-  const [wrong, setWrong] = useState<string | null>(null);
-  const [, once] = useOnce();
-  const write = async (number: number | null) => {
-    const body: Strip = { field: props.field, name: name.trim(), done: [...done], wholeField, rep: number };
-    if (await writeStrip(house, strip?.id ?? null, body)) onClose();
-  };
-  const keep = (number: number | null) => once(() => write(number));
-  const tryToKeep = () => {
-    if (rep.trim() === "") {
-      keep(null);
-      return;
-    }
-    const read = readNumber(rep, { min: 0, max: 1001 });
-    if (!read.ok) setWrong(sentenceFor(words, read.problem));
-    else if (!Number.isInteger(read.value.value) || read.value.value < 1 || read.value.value > 1000)
-      setWrong(words.fields.stripRepWrong);
-    else keep(read.value.value);
-  };
+  const words = useWordsWith(FIELD_WORDS);
+  const { field, strip, onClose } = props;
   return (
-    <div class="strip-form">
-      <WriteLine label={words.fields.stripName} value={name} onWrite={setName} />
-      <fieldset>
-        <legend class="question">{words.fields.stripDone}</legend>
-        <div class="ticks">
-          {TREATMENTS.map((one) => (
-            <Tick
-              key={one}
-              label={words.treatment[one]}
-              on={done.includes(one)}
-              onChange={(on) => setDone(on ? [...done, one] : done.filter((other) => other !== one))}
-            />
-          ))}
-          <Tick label={words.fields.stripWhole} on={wholeField} onChange={setWholeField} />
-        </div>
-      </fieldset>
-      <WriteLine
-        label={words.fields.stripRep}
-        hint={words.fields.stripRepHint}
-        value={rep}
-        wrong={wrong}
-        numeric
-        onWrite={(text) => {
-          setRep(text);
-          setWrong(null);
+    <>
+      <StripForm
+        {...(strip === null ? {} : { before: strip.body })}
+        onKeep={async (said) => {
+          if (await writeStrip(house, strip?.id ?? null, { ...said, field })) onClose();
         }}
+        onClose={onClose}
       />
-      <div class="keys two after-writing">
-        <Key onPress={onClose}>{words.common.close}</Key>
-        <Key look="solid" onPress={tryToKeep}>
-          {words.common.done}
-        </Key>
-      </div>
       {strip === null ? null : (
         <AskOnce
           label={words.fields.deleteStrip}
@@ -210,6 +163,6 @@ const StripForm = (props: {
           }}
         />
       )}
-    </div>
+    </>
   );
 };

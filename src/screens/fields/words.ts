@@ -1,16 +1,19 @@
 import { plural, writeNumber } from "../parts/numbers.ts";
 import type { TradeWords } from "../parts/trade.ts";
 import { TONGUE } from "../parts/words.common.ts";
+import type { WordsOf } from "../parts/words-of.ts";
+import { sharedFieldWords } from "./words.shared.ts";
 
 const upper = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** Words of the fields: list, adding one, the page of one. */
-export const fieldWords = (trade: TradeWords) => ({
+const english = (trade: TradeWords) => ({
   fields: {
+    ...sharedFieldWords().fields,
     title: "Fields",
     add: "Add a field",
     none: "No field yet. Add the first one; its name is enough.",
-    noFarm: "No farm said",
+    noFarm: "Farm not said",
     lastVisit: (day: string) => `last visit ${day}`,
     neverVisited: "not measured yet",
     more: (count: number) => `Show ${writeNumber(count, TONGUE)} more`,
@@ -40,12 +43,12 @@ export const fieldWords = (trade: TradeWords) => ({
     stripRepHint: "Number of the block or pair, where strips are repeated. Leave it empty for none.",
     stripRepWrong: "A rep is a whole number from 1 to 1000.",
     rep: (rep: number) => `rep ${writeNumber(rep, TONGUE)}`,
-    stripDeleted: (name: string) => `${name} (deleted)`,
     cover: "Ground cover",
     noFinished: "no finished line",
     unfinished: (count: number) =>
       `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "line is", other: "lines are" })} not finished`,
-    goOnWith: "Go on with it",
+    goOnWith: (count: number) =>
+      plural(count, TONGUE, { one: "Go on with it", other: "Go on with the newest" }),
     harvestYear: (year: number) => `${upper(trade.harvestYear)} ${year}`,
     calendarYear: (year: number) => `${year} (calendar year, ${trade.harvestYear} not said)`,
     showHarvestYear: (year: number) => `Show ${trade.harvestYear} ${year}`,
@@ -64,3 +67,7 @@ export const fieldWords = (trade: TradeWords) => ({
     deleteYes: "Yes, delete it",
   },
 });
+
+export type FieldWords = ReturnType<typeof english>;
+
+export const FIELD_WORDS: WordsOf<FieldWords> = { en: english };

@@ -1,6 +1,19 @@
 /** Addresses of screens. They stand behind the hash, so that any static host and any sub-folder serves them. */
 import { isRecordId, kindOf, type RecordId } from "../../record/ids.ts";
 
+/** Pages of help, in the order of their list. */
+export const HELP_TOPICS = [
+  "line",
+  "hole",
+  "ring",
+  "cautions",
+  "keeping",
+  "locked",
+  "words",
+  "methods",
+] as const;
+export type HelpTopic = (typeof HELP_TOPICS)[number];
+
 /** Every screen that has an address. */
 export type Route =
   | { readonly at: "welcome" }
@@ -28,6 +41,13 @@ export type Route =
       readonly spot: RecordId<"spot"> | null;
     }
   | { readonly at: "note"; readonly note: RecordId<"observation"> }
+  | {
+      readonly at: "side-by-side";
+      readonly visit: RecordId<"visit">;
+      /** The strip that the others are compared with, or null for the one measured last. */
+      readonly strip: RecordId<"strip"> | null;
+    }
+  | { readonly at: "picture"; readonly visit: RecordId<"visit"> }
   | { readonly at: "fields" }
   | { readonly at: "field-new" }
   | { readonly at: "field"; readonly field: RecordId<"field"> }
@@ -41,6 +61,8 @@ export type Route =
   | { readonly at: "worked-out"; readonly strip: RecordId<"strip">; readonly visit: RecordId<"visit"> | null }
   | { readonly at: "findings" }
   | { readonly at: "send" }
+  | { readonly at: "help" }
+  | { readonly at: "help-topic"; readonly topic: HelpTopic }
   | { readonly at: "settings" }
   | { readonly at: "kit" }
   | { readonly at: "deleted" }
@@ -61,8 +83,12 @@ export const areaOf = (route: Route): Area => {
       return "fields";
     case "findings":
     case "worked-out":
+    case "side-by-side":
       return "findings";
     case "send":
+    case "picture":
+    case "help":
+    case "help-topic":
     case "settings":
     case "kit":
     case "deleted":
@@ -86,6 +112,10 @@ export const href = (route: Route): string => {
       return `#/visit/${route.visit}/new-ring${route.follows === null ? "" : `/${route.follows}`}`;
     case "big-figures":
       return `#/visit/${route.visit}/big-figures`;
+    case "side-by-side":
+      return `#/visit/${route.visit}/side-by-side${route.strip === null ? "" : `/${route.strip}`}`;
+    case "picture":
+      return `#/visit/${route.visit}/picture`;
     case "ring":
       return `#/ring/${route.ring}`;
     case "ring-sheet":
@@ -114,6 +144,8 @@ export const href = (route: Route): string => {
       return `#/fields/${route.field}/boundary`;
     case "spot":
       return `#/fields/${route.field}/spot/${route.spot}`;
+    case "help-topic":
+      return `#/help/${route.topic}`;
     case "worked-out":
       return `#/worked-out/${route.strip}${route.visit === null ? "" : `/${route.visit}`}`;
     default:
@@ -139,6 +171,10 @@ const ofVisit = (visit: RecordId<"visit">, third: string | undefined, fourth: st
       return { at: "big-figures", visit };
     case "new-hole":
       return { at: "hole-new", visit };
+    case "side-by-side":
+      return { at: "side-by-side", visit, strip: named(fourth, "strip") };
+    case "picture":
+      return { at: "picture", visit };
     case "new-note":
       return { at: "note-new", visit, spot: named(fourth, "spot") };
     default:
@@ -174,6 +210,12 @@ const ofTest = (first: string | undefined, id: RecordId<"observation">, sheet: b
   }
 };
 
+/** A page of help; a topic that there is none of leads to the list. */
+const helpAt = (second: string | undefined): Route => {
+  const topic = HELP_TOPICS.find((one) => one === second);
+  return topic === undefined ? { at: "help" } : { at: "help-topic", topic };
+};
+
 /** The screen at an address; an address that names none leads to Measure. */
 export const routeAt = (hash: string): Route => {
   const [first, second, third, fourth] = hash.replace(/^#\/?/, "").split("/");
@@ -183,6 +225,7 @@ export const routeAt = (hash: string): Route => {
   const test = id === null ? null : ofTest(first, id, third === "sheet");
   if (test !== null) return test;
   if (first === "fields" && second === "new") return { at: "field-new" };
+  if (first === "help") return helpAt(second);
   const field = named(second, "field");
   if (first === "fields" && field !== null) return ofField(field, third, fourth);
   const strip = named(second, "strip");

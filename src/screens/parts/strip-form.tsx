@@ -3,9 +3,10 @@ import { useState } from "preact/hooks";
 import { type Strip, TREATMENTS } from "../../record/kinds/strip.ts";
 import { readNumber } from "../../record/number.ts";
 import { sentenceFor } from "../catalogue.ts";
-import { useHouse } from "./house.ts";
+import { FIELD_WORDS } from "../fields/words.ts";
 import { Key, Tick, WriteLine } from "./keys.tsx";
 import { useOnce } from "./once.ts";
+import { useWordsWith } from "./words-of.ts";
 
 /** Highest rep that a strip may have, as its record allows. */
 const MOST_REPS = 1000;
@@ -22,7 +23,7 @@ export const StripForm = (props: {
   readonly onKeep: (said: StripSaid) => Promise<void>;
   readonly onClose: () => void;
 }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(FIELD_WORDS);
   const [said, setSaid] = useState<StripSaid>(props.before ?? SAID_NOTHING);
   const [rep, setRep] = useState(said.rep === null ? "" : String(said.rep));
   const [wrong, setWrong] = useState<string | null>(null);

@@ -56,7 +56,25 @@ export const sampleFarm = (): SampleFarm => {
   const { add, rows } = beginSample();
   const person = add("person", { name: "One who counts" });
   const farm = add("farm", { name: "Hollow Lane" });
-  const field = add("field", fieldOf("Long Bottom", farm));
+  const corner = (latitudeDeg: number, longitudeDeg: number) => ({ latitudeDeg, longitudeDeg });
+  const field = add("field", {
+    ...fieldOf("Long Bottom", farm),
+    boundary: [corner(52, 0.5), corner(52, 0.503), corner(52.0015, 0.503), corner(52.0015, 0.5)],
+  });
+  add("spot", {
+    field,
+    strip: null,
+    name: "by the oak",
+    position: {
+      ...corner(52.0005, 0.501),
+      accuracyM: 4,
+      spreadM: null,
+      fixes: 5,
+      how: "standing-still",
+      atMs: sampleStartMs,
+    },
+    oldGrass: true,
+  });
   add("field", fieldOf("A field with a very long name that was typed by somebody in a hurry"));
   const visit = add("visit", { field, day: "2024-05-07", harvestYear: 2024 });
   const strip = add("strip", { field, name: "straw left", done: ["straw-left"], wholeField: false, rep: 1 });
@@ -132,7 +150,11 @@ export const sampleFarm = (): SampleFarm => {
     spot: { at: "spot", field, spot: "new" },
     "worked-out": { at: "worked-out", strip, visit },
     findings: { at: "findings" },
+    "side-by-side": { at: "side-by-side", visit, strip: null },
+    picture: { at: "picture", visit },
     send: { at: "send" },
+    help: { at: "help" },
+    "help-topic": { at: "help-topic", topic: "line" },
     settings: { at: "settings" },
     kit: { at: "kit" },
     deleted: { at: "deleted" },
@@ -142,6 +164,9 @@ export const sampleFarm = (): SampleFarm => {
     rows: rows(),
     addresses: {
       ...Object.fromEntries(Object.entries(routes).map(([name, route]) => [name, href(route)])),
+      "help, hole": href({ at: "help-topic", topic: "hole" }),
+      "help, words": href({ at: "help-topic", topic: "words" }),
+      "help, methods": href({ at: "help-topic", topic: "methods" }),
       "line, five keys": href({ at: "line", line: five }),
       "line, misses only": href({ at: "line", line: misses }),
       "line, totals": href({ at: "line", line: totals }),

@@ -22,7 +22,8 @@ it("says when a field of that name is here already", async () => {
   await phone.touch("Add a field");
   await phone.write("What is it called?", "top field");
   await phone.touch("is here already. Go there");
-  await phone.reads("No strip yet.");
+  // The whole field is a strip by itself: nobody has to think of strips before there are any.
+  await phone.reads("whole field");
 });
 
 it("adds a strip, corrects it, and says what was done there", async () => {
@@ -49,4 +50,43 @@ it("asks once before it deletes a field, and says how it comes back", async () =
   await phone.touch("Yes, delete it");
   await phone.reads("No field yet.");
   expect(await phone.chromium.run(() => location.hash)).toBe("#/fields");
+});
+
+it("renames a farm, and asks once before two farms have one name", async () => {
+  await phone.goTo("#/fields/new");
+  await phone.write("What is it called?", "Long Bottom");
+  await phone.touch("another farm");
+  await phone.write("Name of the farm", "Brook End");
+  await phone.touch("Back to the list");
+  await phone.reads("Long Bottom");
+  await phone.chromium.page.getByRole("button", { name: "Rename Brook End" }).tap();
+  await phone.write("Name of the farm", "hollow lane");
+  await phone.touch("Done");
+  await phone.reads("Another farm is called hollow lane already.");
+  await phone.write("Name of the farm", "Brook Farm");
+  await phone.touch("Done");
+  await phone.reads("Brook Farm");
+});
+
+it("keeps rows, soil and crop, and says plainly what cannot be a direction", async () => {
+  await phone.touch("Long Bottom");
+  await phone.touch("Direction of the rows");
+  await phone.touch("in degrees");
+  await phone.write("Degrees from true north, 0 to 360", "400");
+  await phone.touch("Done");
+  await phone.reads("A direction lies between 0 and 360 degrees.");
+  await phone.write("Degrees from true north, 0 to 360", "200");
+  await phone.touch("Done");
+  await phone.reads("20° from true north (north-north-east – south-south-west)");
+  await phone.touch("Soil");
+  await phone.touch("clay loam");
+  await phone.touch("Done");
+  await phone.touch("Crop of the harvest");
+  await phone.touch("another");
+  await phone.write("In your own words", "buckwheat");
+  await phone.touch("Done");
+  await phone.reads("buckwheat");
+  await phone.chromium.reload();
+  await phone.reads("buckwheat");
+  await phone.reads("clay loam");
 });

@@ -1,0 +1,105 @@
+/**
+ * The map of a field inside a screen, with the same as a list beneath. Mount it as
+ * `<FieldMap field={id} visit={null} />`, or with a visit for what was measured on that day.
+ */
+import { useMemo, useState } from "preact/hooks";
+import type { RecordId } from "../../../record/ids.ts";
+import { useHouse } from "../house.ts";
+import { LinkKey } from "../keys.tsx";
+import { useLastShown } from "../last-shown.ts";
+import { lengthWords } from "../lengths.ts";
+import { useLive } from "../live.ts";
+import { href } from "../route.ts";
+import { useWordsOf } from "../words-of.ts";
+import { type Drawing, placesOf } from "./drawing.ts";
+import { drawField, MOST_TESTS, readOnField } from "./field-things.ts";
+import { GroundView } from "./ground-view.tsx";
+import { type Here, useHere } from "./here.ts";
+import { type CountedFrom, ThingList, ThingRow } from "./thing-list.tsx";
+import { goneBy, MAP_WORDS } from "./words.ts";
+
+export const FieldMap = (props: {
+  readonly field: RecordId<"field">;
+  /** Only what was measured on this visit; null for the newest of all visits. */
+  readonly visit: RecordId<"visit"> | null;
+  /** A screen of its own: one finger moves the map, and the list follows. Else it is a part of a page. */
+  readonly whole?: boolean;
+}) => {
+  const house = useHouse();
+  const words = house.words.value;
+  const map = useWordsOf(MAP_WORDS);
+  const { field, visit } = props;
+  const whole = props.whole === true;
+  const here = useHere(true, whole);
+  const [picked, setPicked] = useState<string | null>(null);
+  const on = useLastShown(useLive(() => readOnField(house.records, field, visit), [field, visit]));
+  const made = useMemo(
+    () => (on === undefined || on === null ? null : drawField(words, map, on)),
+    [on, words, map],
+  );
+  const drawing = useDrawing(made?.drawing, here);
+  if (on === undefined || on === null || made === null || drawing === null) return null;
+  const ground = placesOf(made.drawing).length > 0;
+  if (!(ground || whole)) return null;
+  const from = countedFrom(here, made.middle);
+  const { things } = made.drawing;
+  const chosen = things.find(({ id }) => id === picked);
+  return (
+    <>
+      <GroundView
+        label={map.label(made.name, things.length)}
+        drawing={drawing}
+        here={here}
+        still={!whole}
+        onPick={setPicked}
+        onTouch={() => setPicked(null)}
+      >
+        {whole ? null : <LinkKey to={href({ at: "map", field, visit })}>{map.larger}</LinkKey>}
+      </GroundView>
+      <HereWords here={here} />
+      {chosen === undefined ? null : (
+        <div class="picked" role="status">
+          <ThingRow thing={chosen} from={from} />
+        </div>
+      )}
+      {on.more ? <p>{map.newestOnly(MOST_TESTS)}</p> : null}
+      {made.without > 0 ? <p>{map.without(made.without)}</p> : null}
+      {whole ? <ThingList things={things} from={from} /> : null}
+    </>
+  );
+};
+
+/** The drawing with the person on it. */
+const useDrawing = (ground: Drawing | undefined, { fix, oldForMs }: Here): Drawing | null => {
+  const old = oldForMs !== null;
+  return useMemo(
+    () =>
+      ground === undefined
+        ? null
+        : { ...ground, here: fix === null ? null : { at: fix, accuracyM: fix.accuracyM, old } },
+    [ground, fix, old],
+  );
+};
+
+/** Distances are from the person while that is known, else from the middle of the field. */
+const countedFrom = (here: Here, middle: CountedFrom["at"] | null): CountedFrom | null => {
+  if (here.fix !== null && here.oldForMs === null) return { at: here.fix, who: "you" };
+  return middle === null ? null : { at: middle, who: "middle" };
+};
+
+/** What is known of where the person stands, said plainly. */
+export const HereWords = ({ here }: { readonly here: Here }) => {
+  const house = useHouse();
+  const map = useWordsOf(MAP_WORDS);
+  const { habits } = house.settings.value;
+  const { noPosition } = house.words.value;
+  if (!here.asking) return null;
+  const said = (): string => {
+    const { fix, oldForMs, why } = here;
+    if (why === "denied") return noPosition.denied;
+    if (fix !== null && oldForMs !== null) return map.hereOld(goneBy(oldForMs));
+    if (fix !== null) return map.hereAt(lengthWords("distance", fix.accuracyM, habits));
+    return why === null ? map.looking : noPosition[why];
+  };
+  return <p role="status">{said()}</p>;
+};

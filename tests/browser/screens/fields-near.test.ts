@@ -1,0 +1,62 @@
+/** At a gateway: two or three names are offered, nothing opens by itself, and an old place offers none. */
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { type MapSample, mapSample, stand, storedBody } from "./map-sample.ts";
+import { type OnPhone, onPhone } from "./on-phone.ts";
+
+let phone: OnPhone;
+let sample: MapSample;
+beforeAll(async () => {
+  sample = mapSample();
+  phone = await onPhone(sample.rows);
+});
+afterAll(() => phone.close());
+
+const offered = () =>
+  phone.chromium.page
+    .locator("section", { has: phone.chromium.page.getByText("Near here") })
+    .last()
+    .locator(".rows li");
+
+it("asks before it asks the browser", async () => {
+  await phone.reads("Which fields are near me?");
+  expect(await phone.chromium.page.getByText("Near here").count()).toBe(0);
+});
+
+it("offers fields by name with farm, area and distance, and opens none", async () => {
+  await phone.chromium.context.grantPermissions(["geolocation"]);
+  await stand(phone, 230, 75, 6);
+  await phone.touch("Which fields are near me?");
+  await phone.reads("Your position is good to 6 m: look which one it is.");
+  await offered().first().waitFor();
+  const rows = await offered().allTextContents();
+  expect(rows).toHaveLength(2);
+  // The gateway lies in the lane, 30 m from either field; both are called the same.
+  for (const farm of ["Hollow Lane", "Brook End"])
+    expect(rows.filter((row) => row === `Top Field${farm} · 3 ha · 30 m to its edge`)).toHaveLength(1);
+  expect(await phone.chromium.run(() => location.hash)).toBe("#/measure");
+});
+
+it("says that a bad position may mean another field", async () => {
+  await stand(phone, 100, 75, 200);
+  await phone.reads("Your position is only good to 200 m. The field that you stand in may be another one.");
+  await phone.reads("you stand in it");
+});
+
+it("measures in the very field that was touched", async () => {
+  await stand(phone, 300, 75, 5);
+  await phone.goTo("#/measure");
+  await offered().filter({ hasText: "Brook End" }).locator("button").tap();
+  await phone.reads("Today in Top Field");
+  const visit = await phone.chromium.run(() => location.hash.split("/")[2] ?? "");
+  expect((await storedBody(phone, visit))?.["field"]).toBe(sample.other);
+});
+
+it("offers nothing by a position that grew old", async () => {
+  const { page } = phone.chromium;
+  await phone.goTo("#/measure");
+  await offered().first().waitFor();
+  await page.clock.install();
+  await page.clock.runFor(60_000);
+  await phone.reads(/No new position for .*so no field is offered\./);
+  expect(await offered().count()).toBe(0);
+});

@@ -1,0 +1,115 @@
+/** The map of a field: drawn without one request, and the same as a list. */
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { until } from "../drivers/driver.ts";
+import { HOSTILE, type MapSample, mapSample, placeAt, stand } from "./map-sample.ts";
+import { type OnPhone, onPhone } from "./on-phone.ts";
+
+let phone: OnPhone;
+let sample: MapSample;
+/** Every address that the page asked for. */
+const asked: string[] = [];
+
+beforeAll(async () => {
+  sample = mapSample();
+  phone = await onPhone(sample.rows);
+  phone.chromium.page.on("request", (request) => asked.push(request.url()));
+});
+afterAll(() => phone.close());
+
+const drawn = () =>
+  phone.chromium.run(() => ({
+    edges: document.querySelectorAll(".ground path.field-edge").length,
+    ways: document.querySelectorAll(".ground path.way").length,
+    signs: [...document.querySelectorAll(".ground .sign")]
+      .map((one) => one.className.split(" sign-")[1])
+      .sort(),
+    names: [...document.querySelectorAll(".ground .ground-name")].map((one) => one.textContent).sort(),
+    pictures: document.querySelectorAll(".ground img").length,
+  }));
+
+it("stands above the details on the page of a field, with its area", async () => {
+  await phone.goTo(`#/fields/${sample.field}`);
+  await phone.chromium.page.locator(".ground .sign").first().waitFor();
+  expect(await drawn()).toEqual({
+    edges: 1,
+    ways: 2,
+    signs: ["edge", "hole", "line", "note", "old-grass", "ring", "spot"],
+    names: ["straw left", "straw off"],
+    pictures: 0,
+  });
+  // 200 m by 150 m.
+  await phone.reads("3 ha, 700 m around");
+});
+
+it("says in its name what it is, and opens as a screen of its own", async () => {
+  const region = phone.chromium.page.getByRole("region", { name: /^Map of Top Field: 7 things on it/ });
+  expect(await region.count()).toBe(1);
+  await phone.touch("Open the map");
+  await phone.reads("What lies on it");
+  await phone.reads("Distances are from the middle of the field.");
+  // The middle of the ground is 100 m east and 75 m north of its corner; the ring 60 m east, 90 m north.
+  const ring = phone.chromium.page.locator(".rows li", { hasText: "Ring A" });
+  expect(await ring.textContent()).toContain("43 m west");
+  await phone.reads("1 test has no position.");
+});
+
+it("writes what somebody typed as text, whatever it holds", async () => {
+  await phone.reads(HOSTILE);
+  expect(await phone.chromium.run(() => document.title)).not.toBe("1");
+});
+
+it("tells more of a sign that is touched, and leads to it", async () => {
+  await phone.chromium.page.locator(".ground .sign-hole").tap();
+  const picked = phone.chromium.page.locator(".picked");
+  await picked.getByText("Hole 1").waitFor();
+  expect(await picked.locator("a").getAttribute("href")).toContain("/sheet");
+});
+
+it("comes closer by keys of the keyboard, and shows the scale in the person's own unit", async () => {
+  const scale = phone.chromium.page.locator(".ground-foot span").first();
+  expect(await scale.textContent()).toMatch(/^(?:20|50|100) m$/);
+  const before = await scale.textContent();
+  await phone.chromium.page.locator(".ground .leaflet-container").focus();
+  await phone.chromium.page.keyboard.press("+");
+  await phone.chromium.page.keyboard.press("+");
+  await until("the scale changed", async () => (await scale.textContent()) !== before);
+  await phone.touch("Whole field");
+  await until("the scale is as before", async () => (await scale.textContent()) === before);
+});
+
+it("shows where one is with its accuracy, counts distances from there, and never passes an old place off", async () => {
+  const { page, context } = phone.chromium;
+  await context.grantPermissions(["geolocation"]);
+  await stand(phone, 60, 80, 12);
+  await phone.touch("Where am I?");
+  await phone.reads("You stand in the circle: this position is good to 12 m.");
+  await phone.reads("Distances are from where you stand.");
+  const ring = page.locator(".rows li", { hasText: "Ring A" });
+  expect(await ring.textContent()).toContain("10 m north");
+  expect(await page.locator("path.here-now").count()).toBe(1);
+  await page.clock.install();
+  await page.clock.runFor(45_000);
+  await phone.reads(
+    /No new position\. The dashed circle is where you stood \d+ seconds ago, not where you are now\./,
+  );
+  expect(await page.locator("path.here-now").count()).toBe(0);
+  expect(await page.locator("path.here-then").count()).toBe(1);
+  await phone.reads("Distances are from the middle of the field.");
+});
+
+it("holds only what was measured on a visit when it is asked for one", async () => {
+  await phone.goTo(`#/fields/${sample.field}/map/${sample.visit}`);
+  await phone.reads("What lies on it");
+  await phone.chromium.page.locator(".ground .sign-ring").waitFor();
+});
+
+it("says what would show up while nothing of a field has a position", async () => {
+  await phone.goTo(`#/fields/${sample.bare}/map`);
+  await phone.reads("Nothing here has a position yet.");
+});
+
+it("asked nobody else for anything", async () => {
+  const own = await phone.chromium.run(() => location.origin);
+  expect(asked.filter((url) => !url.startsWith(own) && !url.startsWith("blob:"))).toEqual([]);
+  expect(placeAt(0, 0).latitudeDeg).toBe(52);
+});

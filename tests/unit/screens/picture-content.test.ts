@@ -1,0 +1,91 @@
+import { expect, it } from "vitest";
+import { CATALOGUES } from "../../../src/screens/catalogue.ts";
+import { SENTENCES } from "../../../src/screens/findings/sentences.ts";
+import { SIDE_WORDS } from "../../../src/screens/findings/side-by-side/words.ts";
+import type { DayOfField, DayStrip } from "../../../src/screens/measure/visit/day-strips.ts";
+import type { Listed } from "../../../src/screens/parts/reader.ts";
+import { FIRST_SETTINGS } from "../../../src/screens/parts/settings.ts";
+import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
+import { contentOf, fileName, textOf } from "../../../src/screens/send/picture/content.ts";
+import { type Chosen, pictureOf } from "../../../src/screens/send/picture/model.ts";
+import { PICTURE_WORDS } from "../../../src/screens/send/picture/words.ts";
+import { stripWith } from "./side-samples.ts";
+
+const trade = TRADE_WORDS["uk-ie"];
+const with_ = {
+  catalogue: CATALOGUES.en(trade),
+  picture: PICTURE_WORDS.en(trade),
+  side: SIDE_WORDS.en(trade),
+  sentences: SENTENCES.en(trade),
+  habits: FIRST_SETTINGS.habits,
+};
+const visit = { body: { day: "2024-05-07" } } as Listed<"visit">;
+const dayWith = (...strips: readonly DayStrip[]) =>
+  ({
+    same: { field: { body: { name: "Long Bottom" } }, ids: [] },
+    strips,
+    photos: [],
+    yardstick: null,
+  }) as unknown as DayOfField;
+const textFor = (day: DayOfField, chosen: Chosen = {}): string => {
+  const now = pictureOf(day, visit, FIRST_SETTINGS, chosen);
+  return now === null ? "" : textOf(contentOf(now, with_));
+};
+
+it("says two numbers with samples, ranges, day, field, and what it does not show", () => {
+  const left = stripWith(1, { hits: [16, 17, 18, 15], strip: { name: "straw left" } });
+  const text = textFor(
+    dayWith(
+      { ...left, guesses: { "ground-cover-percent": 60 } },
+      stripWith(2, { hits: [7, 9, 8, 6], strip: { name: "carried off" } }),
+    ),
+  );
+  expect(text).toContain("Long Bottom, 7 May 2024");
+  expect(text).toMatch(/straw left: 83 % \(range \d+ to \d+, 4 lines\); guessed before: 60 %/);
+  expect(text).toMatch(/carried off: 38 % \(range \d+ to \d+, 4 lines\)/);
+  expect(text).toContain("Straw left: 45 points more ground cover than carried off.");
+  expect(text).toContain("These two places differ clearly on this day.");
+  expect(text).toContain("Ground and treatment cannot be told apart");
+  expect(text).toContain("Mulchmark · ");
+});
+
+it("says that places are unlike before it says any number", () => {
+  const text = textFor(
+    dayWith(
+      stripWith(1, { hits: [16, 17, 18] }),
+      stripWith(2, { hits: [7, 9, 8], place: "wheel-track", strip: { name: "carried off" } }),
+    ),
+  );
+  const at = text.indexOf("Not like with like: the places against the row differ.");
+  expect(at).toBeGreaterThan(0);
+  expect(at).toBeLessThan(text.indexOf(" % ("));
+});
+
+it("compares nothing when one strip alone was measured", () => {
+  const text = textFor(dayWith(stripWith(1, { hits: [16, 17] })));
+  expect(text).toContain("too few to give a range, 2 lines");
+  expect(text).toContain("One day, one place.");
+  expect(text).not.toContain("differ");
+});
+
+it("proposes a number that two strips have, and takes the one that was chosen", () => {
+  const day = dayWith(
+    stripWith(1, { hits: [16, 17, 18], worms: [4, 6, 3] }),
+    stripWith(2, { worms: [14, 11, 17] }),
+  );
+  expect(pictureOf(day, visit, FIRST_SETTINGS, {})?.measure).toBe("worms");
+  const chosen = pictureOf(day, visit, FIRST_SETTINGS, { measure: "cover" });
+  expect(chosen?.halves).toHaveLength(1);
+});
+
+it("makes nothing of a day on which nothing was finished", () => {
+  expect(pictureOf(dayWith(stripWith(1, {})), visit, FIRST_SETTINGS, {})).toBeNull();
+});
+
+it.each([
+  ["Long Bottom", "mulchmark-long-bottom-2024-05-07.png"],
+  ["Überm Bach / süd", "mulchmark-uberm-bach-sud-2024-05-07.png"],
+  ["…", "mulchmark-2024-05-07.png"],
+])("names the file of %s as every system takes it", (field, name) => {
+  expect(fileName(field, "2024-05-07", "png")).toBe(name);
+});
