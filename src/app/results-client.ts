@@ -2,7 +2,8 @@
 
 import type { RecordId } from "../record/ids.ts";
 import { failed, type Problem, type Result } from "../record/result.ts";
-import { FIELD_COVER_VERSION } from "../science/constants.ts";
+import { FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION } from "../science/constants.ts";
+import type { FieldResults, HolesAndRings } from "../science/field-results.ts";
 import type { CoverWanted, FieldCover } from "../science/ground-cover/field-cover.ts";
 import { ReadFailed } from "../screens/parts/reader.ts";
 import type { ResultsDesk } from "../screens/parts/results-desk.ts";
@@ -45,10 +46,16 @@ const asker = (): Ask => {
     });
 };
 
+/** What results were kept under: worms and soak-in do not depend on what counts as ground cover. */
+interface Tokens {
+  readonly cover: string;
+  readonly others: string;
+}
+
 /** The desk over a connection of the page. */
 export const resultsDesk = (connection: Connection): ResultsDesk => {
   const ask = asker();
-  const running = new Map<string, Promise<FieldCover>>();
+  const running = new Map<string, Promise<FieldResults>>();
   const got = <T>(result: Result<T>): T => {
     if (!result.ok) throw new ReadFailed(result.problem);
     return result.value;
@@ -57,29 +64,61 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
     field: RecordId<"field">,
     fields: readonly RecordId<"field">[],
     wanted: CoverWanted,
-    token: string,
-  ): Promise<FieldCover> => {
-    const cover = got(await ask("field", { fields, wanted }));
-    // Losing it loses nothing, so nobody waits for it and a full device is no reason to say so here.
-    void keepSummary(connection, field, FIELD_COVER_VERSION, token, cover);
-    return cover;
+    tokens: Tokens,
+  ): Promise<FieldResults> => {
+    const results = got(await ask("field", { fields, wanted }));
+    const { cover, worms, soaked } = results;
+    // Losing them loses nothing, so nobody waits for them and a full device is no reason to say so here. Apart,
+    // because most screens want the cover alone.
+    void keepSummary(connection, field, FIELD_COVER_VERSION, tokens.cover, cover);
+    void keepSummary(connection, field, HOLES_AND_RINGS_VERSION, tokens.others, { worms, soaked });
+    return results;
   };
+  const tokensOf = async (
+    fields: readonly RecordId<"field">[],
+    { stoneCounts, target }: CoverWanted,
+  ): Promise<Tokens> => {
+    // Read before the tests are: a result is then never taken for newer than it is.
+    const state = got(await fieldToken(connection, fields));
+    return { cover: [state, stoneCounts, target].join(" "), others: state };
+  };
+  const onceWorkedOut = (
+    field: RecordId<"field">,
+    fields: readonly RecordId<"field">[],
+    wanted: CoverWanted,
+    tokens: Tokens,
+  ): Promise<FieldResults> => {
+    const job = `${field} ${tokens.cover}`;
+    const there = running.get(job);
+    if (there !== undefined) return there;
+    const work = workOut(field, fields, wanted, tokens).finally(() => running.delete(job));
+    running.set(job, work);
+    return work;
+  };
+  const keptCover = async (field: RecordId<"field">, { cover }: Tokens): Promise<FieldCover | undefined> =>
+    got(await keptSummary(connection, field, FIELD_COVER_VERSION, cover)) as FieldCover | undefined;
+  const keptOthers = async (
+    field: RecordId<"field">,
+    { others }: Tokens,
+  ): Promise<HolesAndRings | undefined> =>
+    got(await keptSummary(connection, field, HOLES_AND_RINGS_VERSION, others)) as HolesAndRings | undefined;
   return {
     field: async (fields, wanted) => {
       const [field] = fields;
       if (field === undefined) return { lines: 0, unfinished: [], onDays: [] };
-      const { stoneCounts, target } = wanted;
-      // Read before the lines are: a result is then never taken for newer than it is.
-      const state = got(await fieldToken(connection, fields));
-      const token = [state, stoneCounts, target].join(" ");
-      const kept = got(await keptSummary(connection, field, FIELD_COVER_VERSION, token));
-      if (kept !== undefined) return kept as FieldCover;
-      const job = `${field} ${token}`;
-      const there = running.get(job);
-      if (there !== undefined) return there;
-      const work = workOut(field, fields, wanted, token).finally(() => running.delete(job));
-      running.set(job, work);
-      return work;
+      const tokens = await tokensOf(fields, wanted);
+      const kept = await keptCover(field, tokens);
+      return kept ?? (await onceWorkedOut(field, fields, wanted, tokens)).cover;
+    },
+    all: async (fields, wanted) => {
+      const [field] = fields;
+      if (field === undefined)
+        return { cover: { lines: 0, unfinished: [], onDays: [] }, worms: [], soaked: [] };
+      const tokens = await tokensOf(fields, wanted);
+      const [cover, others] = await Promise.all([keptCover(field, tokens), keptOthers(field, tokens)]);
+      return cover !== undefined && others !== undefined
+        ? { cover, ...others }
+        : onceWorkedOut(field, fields, wanted, tokens);
     },
     lines: async (asked) => (asked.length === 0 ? [] : got(await ask("lines", asked))),
   };

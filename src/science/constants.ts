@@ -147,3 +147,5 @@ export const START_GAP_MIN = 1;
 
 /** Changes whenever results of a field could come out differently, so that kept ones are worked out again. */
 export const FIELD_COVER_VERSION = "field-cover-1";
+/** The same for the holes and rings of a field. */
+export const HOLES_AND_RINGS_VERSION = "field-holes-rings-1";

@@ -8,9 +8,6 @@ import {
 } from "./ground-cover/field-cover.ts";
 import { type RingOfField, type SoakedOnDay, soakedOfField } from "./infiltration/soaked-of-field.ts";
 
-/** Changes whenever worms or soak-in could come out differently, so that kept ones are worked out again. */
-export const HOLES_AND_RINGS_VERSION = "field-holes-rings-1";
-
 /** The tests of a field, each kind oldest first. */
 export interface TestsOfField {
   readonly lines: readonly LineOfField[];

@@ -4,6 +4,7 @@ import type { Problem } from "../record/result.ts";
 import { sharedFieldWords } from "./fields/words.shared.ts";
 import { homeWords } from "./measure/home/words.ts";
 import { lineWords } from "./measure/line/words.ts";
+import { visitWords } from "./measure/visit/words.shared.ts";
 import { plural } from "./parts/numbers.ts";
 import type { TradeWords } from "./parts/trade.ts";
 import { barWords } from "./parts/words.bars.ts";
@@ -19,6 +20,7 @@ export const english = (trade: TradeWords) => ({
   ...standingWords(),
   ...lineWords(trade),
   ...homeWords(),
+  ...visitWords(),
   ...sharedFieldWords(),
   ...kindWords(),
   problems: { ...problemWords, ...filesProblemWords },

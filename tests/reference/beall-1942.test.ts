@@ -4,6 +4,7 @@
  */
 import { expect, it } from "vitest";
 import { dispersionOf } from "../../src/science/statistics/negative-binomial.ts";
+import { welch } from "../../src/science/statistics/two-means.ts";
 import { reached } from "../unit/science/counts.ts";
 
 it.each([
@@ -18,4 +19,13 @@ it.each([
   expect(seen.mean).toBeCloseTo(mean, 4);
   expect(seen.variance).toBeCloseTo(variance, 4);
   expect(seen.varianceToMean).toBeCloseTo(variance / mean, 4);
+});
+
+it("A against B: Welch t -0.45352, df 21.784, p = 0.65466 (computed independently)", () => {
+  const test = reached(
+    welch([10, 7, 20, 14, 14, 12, 10, 23, 17, 20, 14, 13], [11, 17, 21, 11, 16, 14, 17, 17, 19, 21, 7, 13]),
+  );
+  expect(test.t).toBeCloseTo(-0.45352, 5);
+  expect(test.degreesOfFreedom).toBeCloseTo(21.784, 3);
+  expect(test.chance).toBeCloseTo(0.65466, 5);
 });

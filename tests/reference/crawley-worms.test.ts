@@ -7,6 +7,8 @@ import { expect, it } from "vitest";
 import { wormsPerHole } from "../../src/science/earthworms/field.ts";
 import { studentQuantile } from "../../src/science/statistics/distributions.ts";
 import { dispersionOf, negativeBinomialK } from "../../src/science/statistics/negative-binomial.ts";
+import { quantileOf } from "../../src/science/statistics/quantile.ts";
+import { welch } from "../../src/science/statistics/two-means.ts";
 import { reached } from "../unit/science/counts.ts";
 import { holes } from "../unit/science/earthworms/holes.ts";
 
@@ -48,4 +50,15 @@ it("the range on the log scale, from the plain t range 3.1232 to 5.5768 (recompu
 
 it.each(BY_VEGETATION)("mean of the %s fields", (_, counts, mean) => {
   expect(reached(wormsPerHole(holes(...counts))).value).toBeCloseTo(mean, 4);
+});
+
+it("quartiles 2.00 and 6.25, median 4 (the book's summary, from memory)", () => {
+  expect([0.25, 0.5, 0.75].map((share) => reached(quantileOf(WORMS, share)))).toEqual([2, 4, 6.25]);
+});
+
+it("damp fields against others: Welch t 1.5372, df 14.168, p = 0.14627 (computed independently)", () => {
+  const test = reached(welch([5, 7, 6, 8, 4, 3], [4, 7, 2, 6, 2, 3, 4, 9, 8, 1, 2, 0, 5, 1]));
+  expect(test.t).toBeCloseTo(1.5372, 4);
+  expect(test.degreesOfFreedom).toBeCloseTo(14.168, 3);
+  expect(test.chance).toBeCloseTo(0.14627, 5);
 });

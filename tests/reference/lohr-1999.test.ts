@@ -5,6 +5,7 @@
  */
 import { expect, it } from "vitest";
 import { clusterRatio } from "../../src/science/statistics/cluster-ratio.ts";
+import { intraclass } from "../../src/science/statistics/intraclass.ts";
 import { reached } from "../unit/science/counts.ts";
 
 const SUITES = [
@@ -26,4 +27,12 @@ it("gives the mean and its standard error with the suite as the unit", () => {
   expect(standardError).toBeCloseTo(0.167917, 6);
   expect(400 * (standardError ?? 0)).toBeCloseTo(67.16666, 3);
   expect([size, clusters]).toEqual([20, 5]);
+});
+
+it("mean squares 0.56392 and 0.18504, correlation 0.338576, design effect 2.015728 (recomputed)", () => {
+  const seen = reached(intraclass(SUITES));
+  expect(seen.between).toBeCloseTo(0.56392, 5);
+  expect(seen.within).toBeCloseTo(0.18504, 5);
+  expect(seen.correlation).toBeCloseTo(0.338576, 6);
+  expect(seen.designEffect).toBeCloseTo(2.015728, 6);
 });

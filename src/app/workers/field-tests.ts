@@ -1,19 +1,24 @@
-/** Reads everything of a field that its ground cover rests on. */
+/** Reads everything of a field that its results rest on: the headers of its tests once, and their entries once. */
+import type { Entry } from "../../record/entry.ts";
 import type { RecordId } from "../../record/ids.ts";
 import { joined } from "../../record/joined.ts";
 import type { Kit } from "../../record/kinds/kit.ts";
-import type { LineHeader } from "../../record/kinds/observation.ts";
+import type { HoleHeader, LineHeader, RingHeader } from "../../record/kinds/observation.ts";
 import { shown } from "../../record/record.ts";
 import { ok, type Result } from "../../record/result.ts";
-import type { LineOfField } from "../../science/ground-cover/field-cover.ts";
+import type { TestsOfField } from "../../science/field-results.ts";
 import type { Connection } from "../../store/connection.ts";
 import { list, listJoins } from "../../store/list.ts";
 import { readColumns, readHeaders } from "../../store/read.ts";
+import { currentEntries } from "../../store/rows.ts";
+import { countOfHole, kitOf, soakingOfRing } from "./holes-rings.ts";
 import { addUp } from "./line-of-field.ts";
+
+type Tested = LineHeader | HoleHeader | RingHeader;
 
 interface Header {
   readonly id: RecordId<"observation">;
-  readonly header: LineHeader;
+  readonly header: Tested;
 }
 
 const marksOn = (body: Kit | undefined): number => (body?.type === "rope" ? body.marks : 0);
@@ -28,29 +33,32 @@ const headersOf = async (
     if (!rows.ok) return rows;
     for (const row of rows.value) {
       const body = shown(row)?.body;
-      if (body?.type === "line") found.push({ id: row.id, header: body });
+      if (body !== undefined && body.type !== "note") found.push({ id: row.id, header: body });
     }
   }
   return ok(found.sort((a, b) => a.header.startedAtMs - b.header.startedAtMs));
 };
 
+const usedBy = (header: Tested): readonly RecordId<"kit">[] =>
+  header.type === "line" ? [header.rope] : kitOf(header);
+
 /**
- * All lines of a field, oldest first, with the day of their visit. A line whose visit was deleted keeps its
- * day: deleting never takes along what belongs to the deleted. One whose visit is not on this device yet is
- * left out.
+ * All tests of a field, each kind oldest first, with the day of their visit. A test whose visit was deleted
+ * keeps its day: deleting never takes along what belongs to the deleted. One whose visit is not on this device
+ * yet is left out.
  *
  * @param fields the field first, then all that are the same
  */
-export const linesOfField = async (
+export const testsOfField = async (
   connection: Connection,
   fields: readonly RecordId<"field">[],
-): Promise<Result<readonly LineOfField[]>> => {
+): Promise<Result<TestsOfField>> => {
   const headers = await headersOf(connection, fields);
   if (!headers.ok) return headers;
   const all = headers.value.map(({ header }) => header);
-  const [visits, ropes, joins, columns] = await Promise.all([
+  const [visits, kit, joins, columns] = await Promise.all([
     readHeaders(connection, [...new Set(all.map(({ visit }) => visit))]),
-    readHeaders(connection, [...new Set(all.map(({ rope }) => rope))]),
+    readHeaders(connection, [...new Set(all.flatMap(usedBy))]),
     listJoins(connection),
     readColumns(
       connection,
@@ -58,31 +66,49 @@ export const linesOfField = async (
     ),
   ]);
   if (!visits.ok) return visits;
-  if (!ropes.ok) return ropes;
+  if (!kit.ok) return kit;
   if (!joins.ok) return joins;
   if (!columns.ok) return columns;
   const dayOf = new Map(visits.value.map((row) => [row.id, shown(row)?.body.day]));
-  const marksOf = new Map(ropes.value.map((row) => [row.id, marksOn(shown(row)?.body)]));
+  const kitById = new Map<RecordId, Kit | undefined>(kit.value.map((row) => [row.id, shown(row)?.body]));
   const same = joined(joins.value);
-  const lines: LineOfField[] = [];
+  const tests = {
+    lines: [] as TestsOfField["lines"][number][],
+    holes: [] as TestsOfField["holes"][number][],
+    rings: [] as TestsOfField["rings"][number][],
+  };
   for (const { id, header } of headers.value) {
-    const { visit, strip, place, rope, way } = header;
+    const { visit, place } = header;
     const day = dayOf.get(visit);
     if (day === undefined) continue;
-    const ropeMarks = marksOf.get(rope) ?? 0;
-    const added = addUp(id, columns.value.get(id), { way, ropeMarks });
-    if (!added.ok) return added;
-    const { notRead, unsettled, ...counts } = added.value.tally;
-    lines.push({
-      id,
-      visit,
-      day,
-      strip: same(strip) as RecordId<"strip">,
-      place,
-      finished: added.value.finished,
-      // A mark with two answers is as good as not read until one is chosen.
-      counts: { ...counts, notRead: notRead + unsettled },
-    });
+    const strip = same(header.strip) as RecordId<"strip">;
+    const packed = columns.value.get(id);
+    if (header.type === "line") {
+      const ropeMarks = marksOn(kitById.get(header.rope));
+      const added = addUp(id, packed, { way: header.way, ropeMarks });
+      if (!added.ok) return added;
+      const { notRead, unsettled, ...counts } = added.value.tally;
+      tests.lines.push({
+        id,
+        visit,
+        day,
+        strip,
+        place,
+        finished: added.value.finished,
+        // A mark with two answers is as good as not read until one is chosen.
+        counts: { ...counts, notRead: notRead + unsettled },
+      });
+      continue;
+    }
+    const entries: Result<readonly Entry[]> =
+      packed === undefined ? ok([]) : currentEntries({ id, ...packed });
+    if (!entries.ok) return entries;
+    if (header.type === "hole")
+      tests.holes.push({ visit, day, strip, count: countOfHole(header, entries.value, kitById) });
+    else {
+      const soaking = soakingOfRing(header, entries.value, kitById);
+      tests.rings.push({ id, visit, day, strip, follows: header.follows, soaking });
+    }
   }
-  return ok(lines);
+  return ok(tests);
 };

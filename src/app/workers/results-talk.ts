@@ -2,13 +2,14 @@
 import type { RecordId } from "../../record/ids.ts";
 import type { LineAsked, LineSums } from "../../record/line/sums.ts";
 import type { Result } from "../../record/result.ts";
-import type { CoverWanted, FieldCover } from "../../science/ground-cover/field-cover.ts";
+import type { FieldResults } from "../../science/field-results.ts";
+import type { CoverWanted } from "../../science/ground-cover/field-cover.ts";
 
 /** What the page may ask for, and what it gets. */
 export interface ResultsTable {
   field: {
     readonly wants: { readonly fields: readonly RecordId<"field">[]; readonly wanted: CoverWanted };
-    readonly gives: FieldCover;
+    readonly gives: FieldResults;
   };
   lines: { readonly wants: readonly LineAsked[]; readonly gives: readonly LineSums[] };
 }

@@ -1,8 +1,8 @@
 /** The worker for results: opens the store for reading, works out fields and lines, hands back what came of it. */
 import { ok, type Result } from "../../record/result.ts";
-import { coverOfField } from "../../science/ground-cover/field-cover.ts";
+import { resultsOfField } from "../../science/field-results.ts";
 import { type Connection, connect } from "../../store/connection.ts";
-import { linesOfField } from "./field-lines.ts";
+import { testsOfField } from "./field-tests.ts";
 import { sumsOfLines } from "./line-sums.ts";
 import type { ResultsAnswer, ResultsQuestion } from "./results-talk.ts";
 
@@ -18,8 +18,8 @@ const answer = async (question: ResultsQuestion): Promise<ResultsAnswer["answer"
     return connection;
   }
   if (question.job === "lines") return sumsOfLines(connection.value, question.wants);
-  const lines = await linesOfField(connection.value, question.wants.fields);
-  return lines.ok ? ok(coverOfField(lines.value, question.wants.wanted)) : lines;
+  const tests = await testsOfField(connection.value, question.wants.fields);
+  return tests.ok ? ok(resultsOfField(tests.value, question.wants.wanted)) : tests;
 };
 
 addEventListener("message", ({ data }: MessageEvent<ResultsQuestion>) => {

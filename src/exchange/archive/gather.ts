@@ -1,9 +1,11 @@
 /** Gathers all that an archive holds, in one pass over the store. */
 
-import { KINDS, type Kind, kindOf } from "../../record/ids.ts";
+import { DEMO_BEGINNINGS, isDemoId, restingOnDemo } from "../../record/demo-ids.ts";
+import { KINDS, type Kind, kindOf, type RecordId } from "../../record/ids.ts";
 import type { Photo } from "../../record/kinds/photo.ts";
 import type { RecordState } from "../../record/record.ts";
 import { failed, ok, type Result } from "../../record/result.ts";
+import { namesBeginning } from "../../store/beginning-with.ts";
 import type { Connection } from "../../store/connection.ts";
 import { pages } from "../../store/pages.ts";
 import { photo } from "../../store/photos.ts";
@@ -101,7 +103,25 @@ const gatherPhotos = async (connection: Connection, digests: ReadonlySet<string>
 };
 
 /**
- * Reads every record once and makes the text files of an archive.
+ * Which records stay out of a copy: the example farm, but for what somebody's own records rest on. Without
+ * the rope it was counted with a line would be brought in elsewhere and say nothing.
+ */
+const leftOut = async (connection: Connection, watch: Watch): Promise<Result<(id: RecordId) => boolean>> => {
+  const names = await namesBeginning(connection, DEMO_BEGINNINGS);
+  if (!names.ok) return names;
+  if (names.value.length === 0) return ok(() => false);
+  const resting = restingOnDemo();
+  for await (const page of pages(connection, PAGE_RECORDS)) {
+    if (watch.signal.aborted) return failed("exchange/stopped");
+    if (!page.ok) return page;
+    for (const record of page.value) resting.add(record);
+  }
+  const needed = resting.needed();
+  return ok((id) => isDemoId(id) && !needed.has(id));
+};
+
+/**
+ * Reads the records and makes the text files of an archive. The example farm stays out of it.
  *
  * @param about version of the app and calendar day, for the README
  * @returns what was gathered; `exchange/stopped`, `exchange/record-too-large` (id), or what the store says
@@ -119,6 +139,8 @@ export const gather = async (
   const digests = new Set<string>();
   let entryCount = 0;
   let done = 0;
+  const out = await leftOut(connection, watch);
+  if (!out.ok) return out;
 
   const addRecord = (record: RecordState): void => {
     const kind = kindOf(record.id);
@@ -131,14 +153,15 @@ export const gather = async (
   for await (const page of pages(connection, PAGE_RECORDS)) {
     if (watch.signal.aborted) return failed("exchange/stopped");
     if (!page.ok) return page;
-    for (const record of page.value) {
+    const wanted = page.value.filter(({ id }) => !out.value(id));
+    for (const record of wanted) {
       const line = recordLine(record);
       // Three bytes is the most that UTF-8 needs for one UTF-16 code unit.
       if (line.length * 3 > LIMITS.lineBytes) return failed("exchange/record-too-large", { id: record.id });
       records.add(line);
       addRecord(record);
     }
-    done += page.value.length;
+    done += wanted.length;
     watch.onProgress({ step: "gathering", done, of: null });
   }
   const photos = await gatherPhotos(connection, digests, watch);

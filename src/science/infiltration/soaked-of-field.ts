@@ -51,8 +51,13 @@ const pointOf = (ring: RingOfField, minutes: number): readonly RingPoint[] => {
  */
 const pointsOf = (rings: readonly RingOfField[], minutes: number): readonly RingPoint[] => {
   const points = new Map(rings.map((ring) => [ring.id, pointOf(ring, minutes)]));
-  const isGoneOn = (id: RecordId<"observation">): boolean =>
-    rings.some((ring) => ring.follows === id && (points.get(ring.id) ?? []).length > 0);
+  // A file may hold rings that follow each other in a circle: each is asked once.
+  const isGoneOn = (id: RecordId<"observation">, asked = new Set<string>([id])): boolean =>
+    rings.some((ring) => {
+      if (ring.follows !== id || asked.has(ring.id)) return false;
+      asked.add(ring.id);
+      return (points.get(ring.id) ?? []).length > 0 || isGoneOn(ring.id, asked);
+    });
   return rings.flatMap(({ id }) => (isGoneOn(id) ? [] : (points.get(id) ?? [])));
 };
 

@@ -13,15 +13,16 @@ import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
 import { todaysVisit } from "../parts/visits.ts";
 import { FieldGround } from "./boundary-ground.tsx";
-import { Cover } from "./cover.tsx";
 import { readCover } from "./cover-model.ts";
 import { Details } from "./details.tsx";
 import { type FarmChoice, Farms, farmChoice } from "./farms.tsx";
-import { LINES_AT_ONCE, Lines, Unfinished, Visits } from "./lines.tsx";
+import { LINES_AT_ONCE, Lines, Unfinished } from "./lines.tsx";
 import { correctField, type FieldNow, readField, remove } from "./model.ts";
 import { Places } from "./places.tsx";
 import { SameThing } from "./same-strips.tsx";
 import { Strips } from "./strips.tsx";
+import { FieldTimeline } from "./timeline.tsx";
+import { FieldYears } from "./years.tsx";
 import "./fields.css";
 import { useWordsWith } from "../parts/words-of.ts";
 import { FIELD_WORDS } from "./words.ts";
@@ -65,8 +66,8 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
       <DemoNote id={now.same.field.id} />
       <FieldGround same={now.same} />
       <Strips now={now} found={found} />
-      <Cover now={now} found={found} />
-      <Visits now={now} />
+      <FieldYears field={now.same.field.id} />
+      <FieldTimeline field={now.same.field.id} />
       <Lines now={now} onMore={() => setMost(most + LINES_AT_ONCE)} />
       <Unfinished found={found} />
       <Details same={now.same} />

@@ -1,5 +1,3 @@
-/** Visits and lines of a field, newest first, from their headers alone: a field holds thousands of lines. */
-import { useState } from "preact/hooks";
 import { Key, LinkKey } from "../parts/keys.tsx";
 import { dayOf, writeClock, writeDay } from "../parts/numbers.ts";
 import { href } from "../parts/route.ts";
@@ -10,7 +8,6 @@ import { FIELD_WORDS } from "./words.ts";
 
 /** Lines shown at first, and added by each "show more". */
 export const LINES_AT_ONCE = 12;
-const VISITS_AT_ONCE = 5;
 
 export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => void }) => {
   const words = useWordsWith(FIELD_WORDS);
@@ -53,39 +50,6 @@ export const Unfinished = ({ found }: { readonly found: CoverNow | undefined }) 
       <LinkKey to={href({ at: "line", line })} look="straw">
         {words.fields.goOnWith(lines.length)}
       </LinkKey>
-    </section>
-  );
-};
-
-export const Visits = ({ now }: { readonly now: FieldNow }) => {
-  const words = useWordsWith(FIELD_WORDS);
-  const [most, setMost] = useState(VISITS_AT_ONCE);
-  const hidden = now.visits.length - most;
-  if (now.visits.length === 0) return null;
-  return (
-    <section class="ruled">
-      <h2>{words.fields.visits}</h2>
-      <ul class="rows">
-        {now.visits.slice(0, most).map(({ id, body }) => (
-          <li key={id}>
-            <a class="row" href={href({ at: "visit", visit: id })}>
-              <span>
-                <b>{writeDay(body.day, words.common.tongue)}</b>
-                <small>
-                  {body.harvestYear === null
-                    ? words.fields.calendarYear(Number(body.day.slice(0, 4)))
-                    : words.fields.harvestYear(body.harvestYear)}
-                </small>
-              </span>
-            </a>
-          </li>
-        ))}
-      </ul>
-      {hidden > 0 ? (
-        <Key onPress={() => setMost(most + LINES_AT_ONCE)}>
-          {words.fields.more(Math.min(hidden, LINES_AT_ONCE))}
-        </Key>
-      ) : null}
     </section>
   );
 };

@@ -86,7 +86,7 @@ const english = (trade: TradeWords) => ({
     peanut: "peanuts",
     potato: "potatoes",
   } satisfies Record<ResidueCrop, string>,
-  another: "another",
+  another: "none of these",
   ownWord: "In your own words",
   spots: "Marked spots",
   noSpots:

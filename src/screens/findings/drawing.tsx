@@ -22,14 +22,16 @@ const DASHES = [undefined, "14 5", "7 5", "2 5"] as const;
 /** In percent of the width; the ends keep room for a marker. */
 const across = (share: number): string => `${4 + share * 92}%`;
 
-const Bar = (props: {
+/** One value with its range on a line from 0 to 1; a range that reaches past 1 goes on to the edge, without an end. */
+export const Bar = (props: {
   readonly series: number;
-  readonly found: CoverFound;
+  readonly found: Pick<CoverFound, "value" | "range">;
   readonly target: number | null;
 }) => {
   const { found } = props;
   const series = props.series % MARKERS.length;
   const range = found.range.ok ? found.range.value : null;
+  const upper = range === null ? 1 : Math.min(range.upper, 1);
   return (
     <svg
       class={`bar-drawing series-${series + 1}`}
@@ -47,13 +49,15 @@ const Bar = (props: {
           <line
             class="bar-range"
             x1={across(range.lower)}
-            x2={across(range.upper)}
+            x2={across(upper)}
             y1="18"
             y2="18"
             stroke-dasharray={DASHES[series]}
           />
           <line class="bar-end" x1={across(range.lower)} x2={across(range.lower)} y1="10" y2="26" />
-          <line class="bar-end" x1={across(range.upper)} x2={across(range.upper)} y1="10" y2="26" />
+          {range.upper > 1 ? null : (
+            <line class="bar-end" x1={across(upper)} x2={across(upper)} y1="10" y2="26" />
+          )}
         </>
       )}
       <svg x={across(found.value)} y="18" overflow="visible" aria-hidden="true">

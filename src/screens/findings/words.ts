@@ -67,6 +67,7 @@ const english = (trade: TradeWords) => ({
     no: "no",
     showLines: "Show all lines",
     toVisit: "To this visit",
+    soFar: "ground cover so far",
     kinds: {
       "residue-flat": "residue, flat",
       "residue-standing": "residue, standing",

@@ -71,7 +71,7 @@ const Sheet = ({ now }: { readonly now: WorkedOut }) => {
             <small> {words.common.percent}</small>
           </span>
           <p>
-            {words.visit.soFar}
+            {words.workedOut.soFar}
             <br />
             <b>{`${rangeWords(words, cover.value)}, ${words.common.lines(cover.value.n)}`}</b>
           </p>

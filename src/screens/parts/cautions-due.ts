@@ -65,7 +65,7 @@ const daysBetween = (from: string, to: string): number =>
   (Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / DAY_MS;
 
 /** A spraying that may still keep people out; one dated tomorrow was written across a border of time zones. */
-const isRecent = (sprayed: string, today: string): boolean => {
+export const isRecent = (sprayed: string, today: string): boolean => {
   const days = daysBetween(sprayed, today);
   return days >= -1 && days <= SPRAYED_DAYS;
 };

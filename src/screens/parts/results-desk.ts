@@ -4,6 +4,7 @@
  */
 import type { RecordId } from "../../record/ids.ts";
 import type { LineAsked, LineSums } from "../../record/line/sums.ts";
+import type { FieldResults } from "../../science/field-results.ts";
 import type { CoverWanted, FieldCover } from "../../science/ground-cover/field-cover.ts";
 import type { Settings } from "./settings.ts";
 
@@ -14,6 +15,8 @@ export interface ResultsDesk {
    * @param fields the field first, then all that are the same
    */
   readonly field: (fields: readonly RecordId<"field">[], wanted: CoverWanted) => Promise<FieldCover>;
+  /** The same with worms and soak-in. */
+  readonly all: (fields: readonly RecordId<"field">[], wanted: CoverWanted) => Promise<FieldResults>;
   /** Sums of these lines, in the order asked for. Rejects with `ReadFailed` when the store cannot answer. */
   readonly lines: (asked: readonly LineAsked[]) => Promise<readonly LineSums[]>;
 }

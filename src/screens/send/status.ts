@@ -1,5 +1,6 @@
 /** How safe the records are: how many there are, how many no copy holds yet, and what waits to be settled. */
 import { valuesOf } from "../../record/columns.ts";
+import { isDemoId } from "../../record/demo-ids.ts";
 import { KINDS } from "../../record/ids.ts";
 import type { HeaderRow } from "../../store/schema.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
@@ -27,13 +28,18 @@ const sumOf = (row: HeaderRow): number =>
 export const readLiving = async (records: Reader): Promise<readonly Listed[]> =>
   (await Promise.all(KINDS.map((kind) => records.list({ kind })))).flat();
 
+/** No copy holds the example farm, so it is not counted among what a copy should hold. */
+const ownAmong = <L extends Pick<Listed, "id">>(all: readonly L[]): readonly L[] =>
+  all.filter(({ id }) => !isDemoId(id));
+
 /** Reads the status. */
 export const readStatus = async (records: Reader, copiedAtMs: number | null): Promise<SafetyStatus> => {
-  const [living, deleted, lines] = await Promise.all([
+  const [everyLiving, everyDeleted, everyLine] = await Promise.all([
     readLiving(records),
     records.deleted(),
     records.list({ kind: "observation" }),
   ]);
+  const [living, deleted, lines] = [ownAmong(everyLiving), ownAmong(everyDeleted), ownAmong(everyLine)];
   const columns = await columnsOf(records, lines);
   const enteredSince = (id: Listed["id"], sinceMs: number): boolean => {
     const packed = columns.get(id);
@@ -49,7 +55,7 @@ export const readStatus = async (records: Reader, copiedAtMs: number | null): Pr
     sum:
       all.reduce((sum, { row }) => sum + sumOf(row), 0) +
       [...columns.values()].reduce((sum, { count }) => sum + count, 0),
-    deleted: deleted.length,
+    deleted: everyDeleted.length,
     unsettled: living.filter(({ versions }) => versions > 1).length + doubtfulLines(lines, columns).length,
   };
 };

@@ -4,6 +4,7 @@ import { useState } from "preact/hooks";
 import { canSound } from "../../device/sound.ts";
 import { canVibrate, vibrateFor } from "../../device/vibrate.ts";
 import { HABITS, type HabitsName } from "../../record/units.ts";
+import { DemoPart } from "../demo/demo-part.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Choice, Tick } from "../parts/keys.tsx";
 import { Page } from "../parts/page.tsx";
@@ -45,6 +46,7 @@ export const SettingsScreen = () => {
       <CountingSettings />
       <FeltAndHeard />
       <ClickerSettings />
+      <DemoPart />
       <ThisDevice />
     </Page>
   );

@@ -2,6 +2,7 @@
 
 import { useState } from "preact/hooks";
 import { isIosTab } from "../../device/install.ts";
+import { LookAtDemo } from "../demo/look-at-demo.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
 import { Page } from "../parts/page.tsx";
@@ -59,6 +60,7 @@ export const WelcomeScreen = () => {
         onWrite={(name) => setAnswers({ ...answers, name })}
       />
       <p class="welcome-later">{welcome.later}</p>
+      <LookAtDemo begin={async () => (await begin(house, answers, false)) !== undefined} />
     </Page>
   );
 };

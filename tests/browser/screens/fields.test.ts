@@ -82,7 +82,7 @@ it("keeps rows, soil and crop, and says plainly what cannot be a direction", asy
   await phone.touch("clay loam");
   await phone.touch("Done");
   await phone.touch("Crop of the harvest");
-  await phone.touch("another");
+  await phone.touch("none of these");
   await phone.write("In your own words", "buckwheat");
   await phone.touch("Done");
   await phone.reads("buckwheat");

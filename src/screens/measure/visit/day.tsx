@@ -3,13 +3,15 @@ import { useId, useState } from "preact/hooks";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { writeDay } from "../../parts/numbers.ts";
+import { useWordsWith } from "../../parts/words-of.ts";
 import { correctDay, type VisitNow } from "./model.ts";
+import { VISIT_WORDS } from "./words.ts";
 
 const isDay = (text: string): boolean => /^\d{4}-\d\d-\d\d$/.test(text);
 
 export const CorrectDay = ({ now }: { readonly now: VisitNow }) => {
   const house = useHouse();
-  const { visit: words, common } = house.words.value;
+  const { visit: words, common } = useWordsWith(VISIT_WORDS);
   const [chosen, setChosen] = useState<string | null>(null);
   const [wrong, setWrong] = useState(false);
   const id = useId();

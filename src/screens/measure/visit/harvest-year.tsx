@@ -5,14 +5,16 @@ import { sentenceFor } from "../../catalogue.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
 import { writeDay } from "../../parts/numbers.ts";
+import { useWordsWith } from "../../parts/words-of.ts";
 import { sayHarvestYear, type VisitNow } from "./model.ts";
+import { VISIT_WORDS } from "./words.ts";
 
 /** Years that a harvest may lie from the day of the visit without being asked about. */
 const USUAL_YEARS_APART = 2;
 
 export const HarvestYear = ({ now }: { readonly now: VisitNow }) => {
   const house = useHouse();
-  const catalogue = house.words.value;
+  const catalogue = useWordsWith(VISIT_WORDS);
   const words = catalogue.visit;
   const [typed, setTyped] = useState<string | null>(null);
   const [wrong, setWrong] = useState<string | null>(null);

@@ -1,19 +1,14 @@
-/** A visit: the strips of one field on one day, with their lines. */
+/** A visit: the strips of one field on one day, with what was measured there. */
 import type { RecordId } from "../../../record/ids.ts";
 import type { Place } from "../../../record/shapes.ts";
 import type { House } from "../../parts/house.ts";
-import { countsOf } from "../../parts/line-counts.ts";
+import { isAtSpot, oldGrassSpots } from "../../parts/old-grass.ts";
 import type { Listed, Reader } from "../../parts/reader.ts";
-import { onceEach, type SameField, sameField, sameStrip } from "../../parts/same-field.ts";
+import { onceEach, type SameField } from "../../parts/same-field.ts";
 import type { Settings } from "../../parts/settings.ts";
-import {
-  coverOfLines,
-  type ReadLine,
-  readLines,
-  type StripCover,
-  type SummedLine,
-} from "../../parts/strip-cover.ts";
-import { goesOn, today, visitsOf } from "../../parts/visits.ts";
+import { type ReadLine, readLines, type SummedLine } from "../../parts/strip-cover.ts";
+import { goesOn, today } from "../../parts/visits.ts";
+import { type DayStrip, readDay, type Yardstick } from "./day-strips.ts";
 import { farApartM } from "./far-apart.ts";
 
 /** A line with its place in the order of its strip on this day, from 1. */
@@ -23,10 +18,7 @@ export interface NumberedLine {
 }
 
 /** A strip that was measured on this visit. */
-export interface StripNow {
-  readonly id: RecordId<"strip">;
-  readonly strip: Listed<"strip"> | undefined;
-  readonly cover: StripCover<SummedLine>;
+export interface StripNow extends DayStrip {
   /** Newest first. */
   readonly lines: readonly NumberedLine[];
   /** The places that lines lie at, each once; null where it was not said. */
@@ -43,12 +35,14 @@ export interface VisitNow {
   /** Every visit of the field on this day. */
   readonly visits: readonly Listed<"visit">[];
   readonly harvestYear: number | null;
-  /** The strip of the newest line first. */
+  /** The strip that was measured last first. */
   readonly strips: readonly StripNow[];
-  /** Strips without a line; holes and rings may lie there. */
+  /** Strips of the field that nobody has measured on this day. */
   readonly without: readonly Listed<"strip">[];
+  readonly yardstick: Yardstick | null;
+  readonly photos: number;
+  /** Rings of the day, those at the old-grass spot too: they stand on the same board. */
   readonly rings: number;
-  readonly holes: number;
   /** How far a line of this day lies from every other line of the field; null when none lies far. */
   readonly farM: number | null;
 }
@@ -56,66 +50,18 @@ export interface VisitNow {
 const numbered = (lines: readonly SummedLine[]): readonly NumberedLine[] =>
   lines.map((line, at) => ({ line, index: at + 1 })).reverse();
 
-const stripsOf = (
-  lines: readonly SummedLine[],
-  strips: readonly Listed<"strip">[],
-  stripOf: (id: RecordId<"strip">) => RecordId<"strip">,
-  settings: Settings,
-): readonly StripNow[] => {
-  const groups = new Map<RecordId<"strip">, SummedLine[]>();
-  for (const line of lines) {
-    const id = stripOf(line.header.strip);
-    const group = groups.get(id);
-    if (group === undefined) groups.set(id, [line]);
-    else group.push(line);
-  }
-  const newestOf = (own: readonly SummedLine[]): number => own.at(-1)?.header.startedAtMs ?? 0;
-  return [...groups]
-    .sort(([, a], [, b]) => newestOf(b) - newestOf(a))
-    .map(([id, own]) => ({
-      id,
-      strip: strips.find((strip) => strip.id === id),
-      cover: coverOfLines(own, settings),
-      lines: numbered(own),
-      places: [...new Set(own.map(({ header }) => header.place))],
-    }));
-};
-
-/** Lines of these visits, oldest first. */
+/** Lines of the strips on these visits, oldest first; those at the old-grass spot belong to no strip. */
 export const linesOfVisits = async (
   records: Reader,
-  visits: readonly Pick<Listed<"visit">, "id">[],
+  visits: readonly Pick<Listed<"visit">, "id" | "body">[],
 ): Promise<readonly ReadLine[]> => {
-  const lists = await Promise.all(visits.map(({ id }) => records.list<"observation">({ visit: id })));
-  const observations = lists.flat().filter(({ body }) => body.type === "line");
+  const [spots, ...lists] = await Promise.all([
+    oldGrassSpots(records, [...new Set(visits.map(({ body }) => body.field))]),
+    ...visits.map(({ id }) => records.list<"observation">({ visit: id })),
+  ]);
+  const observations = lists.flat().filter(({ body }) => body.type === "line" && !isAtSpot(spots, body));
   const lines = await readLines(records, observations);
   return [...lines].sort((a, b) => a.header.startedAtMs - b.header.startedAtMs);
-};
-
-/** The same with their sums alone, added up off the page. */
-const summedLines = async (
-  { records, results }: Pick<House, "records" | "results">,
-  tests: readonly Listed<"observation">[],
-): Promise<readonly SummedLine[]> => {
-  const headers = tests
-    .flatMap(({ id, body }) => (body.type === "line" ? [{ id, header: body }] : []))
-    .sort((a, b) => a.header.startedAtMs - b.header.startedAtMs);
-  const ropes = await records.many([...new Set(headers.map(({ header }) => header.rope))]);
-  const marksOf = new Map(
-    ropes.flatMap(({ id, body }) => (body.type === "rope" ? [[id as string, body.marks] as const] : [])),
-  );
-  const framed = headers.map(({ id, header }) => ({
-    id,
-    header,
-    frame: { way: header.way, ropeMarks: marksOf.get(header.rope) ?? 0 },
-  }));
-  const sums = await results.lines(framed.map(({ id, frame }) => ({ id, frame })));
-  return framed.flatMap((line, at) => {
-    const summed = sums[at];
-    if (summed === undefined) return [];
-    const { tally, endedAt, finished } = summed;
-    return [{ ...line, reading: { tally, endedAt }, finished, counts: countsOf(tally) }];
-  });
 };
 
 const whenIs = async (records: Reader, visit: Listed<"visit">): Promise<VisitWhen> => {
@@ -133,43 +79,38 @@ export const readVisit = async (
   id: RecordId<"visit">,
 ): Promise<VisitNow | null> => {
   const { records } = house;
-  const visit = await records.one(id);
-  const same = visit === undefined ? undefined : await sameField(records, visit.body.field);
-  if (visit === undefined || same === undefined) return null;
-  const { day } = visit.body;
-  const [all, joins, when, ...lists] = await Promise.all([
-    visitsOf(records, same.ids),
-    records.joins(),
+  const day = await readDay(house, settings, id);
+  const visit = day?.visits[0];
+  if (day === null || visit === undefined) return null;
+  const { same, visits, stripOf } = day;
+  const lines = day.strips.flatMap(({ cover }) => cover.lines);
+  const [when, farM, ...lists] = await Promise.all([
     whenIs(records, visit),
-    ...same.ids.map((field) => records.list({ field, kind: "strip" })),
-  ]);
-  const others = all.filter((one) => one.body.day === day && one.id !== id);
-  const visits = [visit, ...others];
-  const stripOf = sameStrip(joins);
-  const tests = (
-    await Promise.all(visits.map((one) => records.list<"observation">({ visit: one.id })))
-  ).flat();
-  const lines = await summedLines(house, tests);
-  const living = onceEach(lists.flat(), stripOf);
-  const used = new Set(lines.map(({ header }) => stripOf(header.strip)));
-  const [strips, farM] = await Promise.all([
-    records.many([...used]),
     farApartM(
       records,
       same.ids,
-      lines.map(({ id, header }) => ({ id, header })),
+      lines.map(({ id: line, header }) => ({ id: line, header })),
     ),
+    ...same.ids.map((field) => records.list({ field, kind: "strip" })),
   ]);
+  const used = new Set(day.strips.map((one) => one.id));
   return {
     visit,
     when,
     same,
     visits,
     harvestYear: visits.find(({ body }) => body.harvestYear !== null)?.body.harvestYear ?? null,
-    strips: stripsOf(lines, strips, stripOf, settings),
-    without: living.filter((strip) => !used.has(stripOf(strip.id))),
-    rings: tests.filter(({ body }) => body.type === "ring").length,
-    holes: tests.filter(({ body }) => body.type === "hole").length,
+    strips: day.strips.map((one) => ({
+      ...one,
+      lines: numbered(one.cover.lines),
+      places: [...new Set(one.cover.lines.map(({ header }) => header.place))],
+    })),
+    without: onceEach(lists.flat(), stripOf).filter((strip) => !used.has(stripOf(strip.id))),
+    yardstick: day.yardstick,
+    photos: day.photos.length,
+    rings:
+      day.strips.reduce((sum, { soak }) => sum + soak.rings.length, 0) +
+      (day.yardstick?.days.ring === visit.body.day ? day.yardstick.soak.rings.length : 0),
     farM,
   };
 };

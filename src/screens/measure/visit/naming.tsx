@@ -4,12 +4,14 @@ import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
 import type { Listed } from "../../parts/reader.ts";
 import { fieldsNamed, type NameTaken } from "../../parts/same-name.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
 import { joinFields, nameField } from "./model.ts";
+import { VISIT_WORDS } from "./words.ts";
 
 /** Asks for the name; when a field is called so already, whether it is the same one. */
 export const Naming = ({ field }: { readonly field: Listed<"field"> }) => {
   const house = useHouse();
-  const words = house.words.value.visit;
+  const words = useWordsOf(VISIT_WORDS).visit;
   const [name, setName] = useState("");
   const [taken, setTaken] = useState<readonly NameTaken[]>([]);
   const keep = async () => {

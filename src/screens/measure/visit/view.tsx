@@ -1,4 +1,4 @@
-/** Today in this field: strips with their ground cover so far, their lines, and the key to count the next. */
+/** Today in this field: everything measured strip by strip, the farm's yardstick, and the keys for what is next. */
 
 import type { RecordId } from "../../../record/ids.ts";
 import { type House, useHouse } from "../../parts/house.ts";
@@ -11,20 +11,22 @@ import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { beginVisit, todaysVisit, useToday } from "../../parts/visits.ts";
-import { useWordsOf } from "../../parts/words-of.ts";
+import { useWordsOf, useWordsWith } from "../../parts/words-of.ts";
 import { SEND_WORDS } from "../../send/words.ts";
-import { StripHoles } from "../hole/strip-holes.tsx";
 import { NotesOfVisit } from "../notes/of-visit.tsx";
 import { CorrectDay } from "./day.tsx";
 import { HarvestYear } from "./harvest-year.tsx";
 import { readVisit, type VisitNow } from "./model.ts";
 import { Naming } from "./naming.tsx";
 import { StripOfVisit } from "./strip.tsx";
+import { DAY_WORDS } from "./words.day.ts";
+import { VISIT_WORDS } from "./words.ts";
+import { OldGrass } from "./yardstick.tsx";
 import "./visit.css";
 
 export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
   const house = useHouse();
-  const words = house.words.value;
+  const words = useWordsWith(VISIT_WORDS);
   const chosen = house.settings.value;
   const today = useToday();
   const now = useLive(() => readVisit(house, chosen, props.visit), [props.visit, chosen, today]);
@@ -56,16 +58,13 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
     >
       <Notices now={now} today={today} />
       {named || field.deleted ? null : <Naming field={field} />}
-      {now.strips.length + now.rings + now.holes === 0 ? (
-        <p class="nothing-yet">{words.visit.noStrips}</p>
-      ) : null}
+      {now.strips.length === 0 ? <p class="nothing-yet">{words.visit.noStrips}</p> : null}
       {now.strips.map((strip) => (
         <StripOfVisit key={strip.id} now={now} strip={strip} />
       ))}
-      {now.without.map((strip) => (
-        <StripHoles key={strip.id} visit={now.visit.id} strip={strip.id} name={stripName(words, strip)} />
-      ))}
+      {now.yardstick === null ? null : <OldGrass yardstick={now.yardstick} day={now.visit.body.day} />}
       <Without now={now} />
+      <ToHandOver now={now} />
       <NotesOfVisit visits={now.visits.map(({ id }) => id)} closed={field.deleted} />
       <HarvestYear now={now} />
       <CorrectDay now={now} />
@@ -81,7 +80,7 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
 /** What stands in the way of reading this day, and what helps. */
 const Notices = (props: { readonly now: VisitNow; readonly today: string }) => {
   const house = useHouse();
-  const words = house.words.value;
+  const words = useWordsWith(VISIT_WORDS);
   const { now } = props;
   const { habits } = house.settings.value;
   const [busy, once] = useOnce();
@@ -105,6 +104,19 @@ const Notices = (props: { readonly now: VisitNow; readonly today: string }) => {
   );
 };
 
+/** What the day comes to for somebody else, once anything was measured. */
+const ToHandOver = ({ now }: { readonly now: VisitNow }) => {
+  const words = useWordsOf(DAY_WORDS);
+  if (now.strips.length === 0) return null;
+  return (
+    <div class="ruled beside">
+      <LinkKey to={href({ at: "picture", visit: now.visit.id })} look="straw">
+        {words.picture}
+      </LinkKey>
+    </div>
+  );
+};
+
 const beginAnew = async (house: House, now: VisitNow): Promise<void> => {
   const visit = await beginVisit(house, now.same.field.id);
   if (visit !== null) house.go({ at: "visit", visit });
@@ -118,7 +130,7 @@ const measureToday = async (house: House, now: VisitNow): Promise<void> => {
 /** The key for the next line. A line counted now must not slip into a visit of long ago. */
 const Foot = ({ now }: { readonly now: VisitNow }) => {
   const house = useHouse();
-  const words = house.words.value.visit;
+  const words = useWordsOf(VISIT_WORDS).visit;
   const [busy, once] = useOnce();
   const line = href({ at: "line-new", visit: now.visit.id });
   if (now.when === "today" || now.when === "goes-on")
@@ -151,7 +163,7 @@ const Foot = ({ now }: { readonly now: VisitNow }) => {
 
 /** Strips of the field that nobody has measured on this visit. */
 const Without = ({ now }: { readonly now: VisitNow }) => {
-  const words = useHouse().words.value;
+  const words = useWordsWith(VISIT_WORDS);
   if (now.without.length === 0) return null;
   return (
     <section class="ruled">

@@ -1,14 +1,15 @@
 import { writeNumber } from "../../parts/numbers.ts";
 import type { TradeWords } from "../../parts/trade.ts";
 import { TONGUE } from "../../parts/words.common.ts";
+import type { WordsOf } from "../../parts/words-of.ts";
+import { visitWords } from "./words.shared.ts";
 
-/** Words of a visit: one field on one day. */
-export const visitWords = (trade: TradeWords) => ({
+const english = (trade: TradeWords) => ({
   visit: {
     today: (field: string) => `Today in ${field}`,
     unnamed: "a field not named yet",
     on: (day: string) => `Visit of ${day}`,
-    gone: "This visit is not on this device.",
+    ...visitWords().visit,
     nameLabel: "What is this field called?",
     nameHint: "You can say it later.",
     nameKeep: "Keep this name",
@@ -29,8 +30,8 @@ export const visitWords = (trade: TradeWords) => ({
     unlike: (places: string) =>
       `Lines of this strip lie at different places: ${places}. Compare like with like before you read this number.`,
     placeNotSaid: "place not said",
-    stripsWithout: "Strips without a line today",
-    stripsWithoutThen: "Strips without a line that day",
+    stripsWithout: "Strips not measured today",
+    stripsWithoutThen: "Strips not measured that day",
     lines: "Lines",
     goOn: "go on",
     workedOut: "How this was worked out",
@@ -62,3 +63,6 @@ export const visitWords = (trade: TradeWords) => ({
     fieldPage: "Everything of this field",
   },
 });
+
+/** Words of a visit, one field on one day, beside those of the catalogue. */
+export const VISIT_WORDS: WordsOf<ReturnType<typeof english>> = { en: english };

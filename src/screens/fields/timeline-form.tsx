@@ -1,0 +1,193 @@
+/** Questions of the timeline: when, where, how much rain, and the correction of what stands there. */
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../record/ids.ts";
+import type { ManagementEvent } from "../../record/kinds/event.ts";
+import type { Rain } from "../../record/kinds/rain.ts";
+import { inUnit } from "../../record/units.ts";
+import { AskOnce } from "../parts/ask-once.tsx";
+import { useHouse } from "../parts/house.ts";
+import { Choice, Key, WriteLine } from "../parts/keys.tsx";
+import { stripName } from "../parts/names.ts";
+import { type NumberDraft, NumberLine, numberState } from "../parts/number-line.tsx";
+import { useOnce } from "../parts/once.ts";
+import type { Listed } from "../parts/reader.ts";
+import { useToday } from "../parts/visits.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import { dayBefore, depthMmOf, isDay, rainRule, USUAL } from "./timeline-model.ts";
+import { TIMELINE_WORDS } from "./timeline-words.ts";
+
+/** Today, yesterday, or any day of the calendar. `null` while what is written is no day. */
+export const DayChoice = (props: {
+  readonly day: string | null;
+  readonly onDay: (day: string | null) => void;
+}) => {
+  const says = useWordsOf(TIMELINE_WORDS);
+  const today = useToday();
+  const { day, onDay } = props;
+  const near = { today, yesterday: dayBefore(today) };
+  const [other, setOther] = useState(day !== near.today && day !== near.yesterday);
+  const chosen = other ? "other" : day === near.yesterday ? "yesterday" : "today";
+  return (
+    <>
+      <Choice
+        question={says.when}
+        options={[
+          { value: "today", label: says.today },
+          { value: "yesterday", label: says.yesterday },
+          { value: "other", label: says.anotherDay },
+        ]}
+        chosen={chosen}
+        onChoose={(value) => {
+          setOther(value === "other");
+          if (value === "today" || value === "yesterday") onDay(near[value]);
+        }}
+      />
+      {other ? (
+        <label class="write">
+          {says.dayLabel}
+          <input
+            type="date"
+            value={day ?? ""}
+            aria-invalid={day === null}
+            onInput={(event) => {
+              const { value } = event.currentTarget;
+              onDay(isDay(value) ? value : null);
+            }}
+          />
+          <span class={day === null || day > today ? "wrong" : "aside"}>
+            {day === null ? says.dayMissing : day > today ? says.ahead : null}
+          </span>
+        </label>
+      ) : null}
+    </>
+  );
+};
+
+/** The whole field or one of its strips; nothing to ask where there is none. */
+export const StripChoice = (props: {
+  readonly strips: readonly Listed<"strip">[];
+  readonly strip: RecordId<"strip"> | null;
+  readonly onStrip: (strip: RecordId<"strip"> | null) => void;
+}) => {
+  const words = useHouse().words.value;
+  const says = useWordsOf(TIMELINE_WORDS);
+  if (props.strips.length === 0) return null;
+  return (
+    <Choice
+      question={says.where}
+      options={[
+        { value: "", label: says.wholeField },
+        ...props.strips.map((strip) => ({ value: strip.id as string, label: stripName(words, strip) })),
+      ]}
+      chosen={props.strip ?? ""}
+      onChoose={(value) => props.onStrip(props.strips.find(({ id }) => id === value)?.id ?? null)}
+    />
+  );
+};
+
+/** How much rain, typed in the person's own unit. */
+export const RainForm = (props: {
+  readonly before: Pick<Rain, "depthMm" | "day"> | null;
+  /** The day it is written under; a rain that is corrected asks for its own. */
+  readonly day: string | null;
+  readonly onKeep: (said: Pick<Rain, "depthMm" | "day">) => Promise<void>;
+  readonly onClose: () => void;
+}) => {
+  const house = useHouse();
+  const says = useWordsOf(TIMELINE_WORDS);
+  const unit = house.settings.value.habits.depthSoaked;
+  const { before } = props;
+  const [draft, setDraft] = useState<NumberDraft>({
+    typed: before === null ? "" : String(Number(inUnit(before.depthMm / 1000, unit).toPrecision(6))),
+    confirmed: before !== null,
+  });
+  const [tried, setTried] = useState(false);
+  const [ownDay, setOwnDay] = useState<string | null>(before?.day ?? null);
+  const [busy, once] = useOnce();
+  const state = numberState(house.words.value, draft, rainRule(unit, says.rainRefused));
+  const day = before === null ? props.day : ownDay;
+  const keep = async () => {
+    setTried(true);
+    if (state.is === "good" && day !== null)
+      await props.onKeep({ day, depthMm: depthMmOf(state.value, unit) });
+  };
+  return (
+    <div class="strip-form">
+      <NumberLine
+        label={says.rainLabel(unit)}
+        unit={unit}
+        hint={says.rainHint}
+        draft={draft}
+        onDraft={setDraft}
+        state={state}
+        tried={tried}
+      />
+      {before === null ? null : <DayChoice day={ownDay} onDay={setOwnDay} />}
+      <div class="keys two beside">
+        <Key onPress={props.onClose}>{house.words.value.common.close}</Key>
+        <Key look="solid" off={busy} onPress={() => once(keep)}>
+          {before === null ? says.keepRain : house.words.value.common.done}
+        </Key>
+      </div>
+    </div>
+  );
+};
+
+/** The correction of an event. */
+export const EventForm = (props: {
+  readonly before: ManagementEvent;
+  readonly strips: readonly Listed<"strip">[];
+  readonly onKeep: (said: ManagementEvent) => Promise<void>;
+  readonly onClose: () => void;
+}) => {
+  const { common } = useHouse().words.value;
+  const says = useWordsOf(TIMELINE_WORDS);
+  const [body, setBody] = useState(props.before);
+  const [day, setDay] = useState<string | null>(props.before.day);
+  const [busy, once] = useOnce();
+  return (
+    <div class="strip-form">
+      <WriteLine label={says.words} value={body.words} onWrite={(words) => setBody({ ...body, words })} />
+      <Choice
+        question={says.what}
+        options={USUAL.map((what) => ({ value: what, label: says.events[what] }))}
+        chosen={body.what}
+        onChoose={(what) => setBody({ ...body, what })}
+      />
+      <DayChoice day={day} onDay={setDay} />
+      <StripChoice
+        strips={props.strips}
+        strip={body.strip}
+        onStrip={(strip) => setBody({ ...body, strip })}
+      />
+      <div class="keys two beside">
+        <Key onPress={props.onClose}>{common.close}</Key>
+        <Key
+          look="solid"
+          off={busy || day === null}
+          onPress={() =>
+            once(async () => {
+              if (day !== null) await props.onKeep({ ...body, day, words: body.words.trim() });
+            })
+          }
+        >
+          {common.done}
+        </Key>
+      </div>
+    </div>
+  );
+};
+
+/** Deletes one thing of the timeline, after asking once. */
+export const DeleteThis = (props: { readonly onDelete: () => Promise<void> }) => {
+  const says = useWordsOf(TIMELINE_WORDS);
+  return (
+    <AskOnce
+      label={says.remove}
+      question={says.removeAsk}
+      hint={says.removeHint}
+      yes={says.removeYes}
+      onYes={props.onDelete}
+    />
+  );
+};

@@ -1,0 +1,141 @@
+/** Results of a field by harvest year and strip, newest first: what was measured, and what came from paper. */
+import { kindOf, type RecordId } from "../../record/ids.ts";
+import type { EarlierResult } from "../../record/kinds/earlier.ts";
+import type { WormsOnDay } from "../../science/earthworms/worms-of-field.ts";
+import type { FieldResults } from "../../science/field-results.ts";
+import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
+import type { SoakedOnDay } from "../../science/infiltration/soaked-of-field.ts";
+import type { House } from "../parts/house.ts";
+import type { Listed } from "../parts/reader.ts";
+import { wantedBy } from "../parts/results-desk.ts";
+import { sameField, sameStrip } from "../parts/same-field.ts";
+import type { Settings } from "../parts/settings.ts";
+import { visitsOf } from "../parts/visits.ts";
+
+/** Null stands for the field as a whole, where paper names no strip. */
+export type StripKey = RecordId<"strip"> | null;
+
+/** One strip on one day: whatever was measured there. */
+export interface DayFound {
+  readonly day: string;
+  readonly cover: StripOnDay | null;
+  readonly worms: WormsOnDay | null;
+  readonly soaked: SoakedOnDay | null;
+}
+
+/** One strip in one year; days newest first. */
+export interface StripFound {
+  readonly strip: StripKey;
+  readonly days: readonly DayFound[];
+  readonly papers: readonly EarlierResult[];
+}
+
+/** One harvest year, or a calendar year where the harvest year was not said. */
+export interface YearFound {
+  readonly year: number;
+  readonly said: boolean;
+  /** The strip measured last first. */
+  readonly strips: readonly StripFound[];
+}
+
+/** The harvest year that was said for each day; two visits of one day are one. */
+export const saidYears = (
+  visits: readonly { readonly body: { readonly day: string; readonly harvestYear: number | null } }[],
+): ReadonlyMap<string, number> =>
+  new Map(
+    visits.flatMap(({ body }) => (body.harvestYear === null ? [] : [[body.day, body.harvestYear] as const])),
+  );
+
+interface Gathering {
+  readonly year: number;
+  readonly said: boolean;
+  newest: string;
+  readonly strips: Map<StripKey, { newest: string; days: Map<string, DayFound>; papers: EarlierResult[] }>;
+}
+
+const later = (a: { readonly newest: string }, b: { readonly newest: string }): number =>
+  a.newest === b.newest ? 0 : a.newest < b.newest ? 1 : -1;
+
+/**
+ * Puts the results of a field under their years and strips.
+ *
+ * @param said harvest year by day; a day without one stands under its calendar year, marked as such
+ * @param stripOf which strip a strip stands for
+ */
+export const yearsFound = (
+  results: FieldResults,
+  papers: readonly EarlierResult[],
+  said: ReadonlyMap<string, number>,
+  stripOf: (strip: RecordId<"strip">) => RecordId<"strip">,
+): readonly YearFound[] => {
+  const years = new Map<string, Gathering>();
+  const stripIn = (day: string, strip: StripKey) => {
+    const of = said.get(day);
+    const year = of ?? Number(day.slice(0, 4));
+    const key = `${year} ${of !== undefined}`;
+    const there = years.get(key) ?? { year, said: of !== undefined, newest: "", strips: new Map() };
+    years.set(key, there);
+    if (day > there.newest) there.newest = day;
+    const found = there.strips.get(strip) ?? { newest: "", days: new Map(), papers: [] };
+    there.strips.set(strip, found);
+    if (day > found.newest) found.newest = day;
+    return found;
+  };
+  const add = (of: { readonly day: string; readonly strip: RecordId<"strip"> }, part: Partial<DayFound>) => {
+    const { days } = stripIn(of.day, of.strip);
+    const empty = { day: of.day, cover: null, worms: null, soaked: null };
+    days.set(of.day, { ...(days.get(of.day) ?? empty), ...part });
+  };
+  for (const cover of results.cover.onDays) add(cover, { cover });
+  for (const worms of results.worms) add(worms, { worms });
+  for (const soaked of results.soaked) add(soaked, { soaked });
+  for (const paper of papers)
+    stripIn(paper.day, paper.strip === null ? null : stripOf(paper.strip)).papers.push(paper);
+  return [...years.values()].sort(later).map(({ year, said: isSaid, strips }) => ({
+    year,
+    said: isSaid,
+    strips: [...strips]
+      .sort(([, a], [, b]) => later(a, b))
+      .map(([strip, found]) => ({
+        strip,
+        days: [...found.days.values()].sort((a, b) => (a.day < b.day ? 1 : -1)),
+        papers: found.papers.sort((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0)),
+      })),
+  }));
+};
+
+/** Everything that the part shows. */
+export interface YearsNow {
+  readonly years: readonly YearFound[];
+  /** Strips by id, deleted ones too: their results stay. */
+  readonly strips: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
+}
+
+const isStrip = (id: RecordId): id is RecordId<"strip"> => kindOf(id) === "strip";
+
+/** Reads the results of a field; null when it is not on this device. */
+export const readYears = async (
+  { records, results }: House,
+  settings: Settings,
+  field: RecordId<"field">,
+): Promise<YearsNow | null> => {
+  const same = await sameField(records, field);
+  if (same === undefined) return null;
+  const [found, visits, joins, ...papers] = await Promise.all([
+    results.all(same.ids, wantedBy(settings)),
+    visitsOf(records, same.ids),
+    records.joins(),
+    ...same.ids.map((id) => records.list({ field: id, kind: "earlier" })),
+  ]);
+  const years = yearsFound(
+    found,
+    papers.flat().map(({ body }) => body),
+    saidYears(visits),
+    sameStrip(joins),
+  );
+  const ids = new Set(
+    years.flatMap(({ strips }) => strips.flatMap(({ strip }) => (strip === null ? [] : [strip]))),
+  );
+  const strips = await records.many([...ids].filter(isStrip));
+  return { years, strips: new Map(strips.map((strip) => [strip.id, strip])) };
+};

@@ -1,0 +1,155 @@
+/** What was found on a field by harvest year and strip, newest first: ground cover, worms, soak-in, and paper. */
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../record/ids.ts";
+import type { EarlierResult } from "../../record/kinds/earlier.ts";
+import { useHouse } from "../parts/house.ts";
+import { Key } from "../parts/keys.tsx";
+import { useLastShown } from "../parts/last-shown.ts";
+import { useLive } from "../parts/live.ts";
+import { writeDay } from "../parts/numbers.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import { useAfterFrames } from "./after-frames.ts";
+import { YearsCharts } from "./years-charts.tsx";
+import { DayRows } from "./years-day.tsx";
+import { readYears, type StripFound, type YearFound, type YearsNow } from "./years-model.ts";
+import { useStripNames } from "./years-names.ts";
+import { scaleOf } from "./years-series.ts";
+import { YEARS_WORDS } from "./years-words.ts";
+import "./years.css";
+
+/** Days of one year shown before "show more", over all strips. */
+const AT_ONCE = 4;
+const MORE = 12;
+
+/** @param props.field any id of the field */
+export const FieldYears = (props: { readonly field: RecordId<"field"> }) => {
+  const says = useWordsOf(YEARS_WORDS);
+  const begun = useAfterFrames(1);
+  return (
+    <section class="ruled field-years">
+      <h2>{says.title}</h2>
+      {begun ? <Read field={props.field} /> : <p>{says.working}</p>}
+    </section>
+  );
+};
+
+const Read = ({ field }: { readonly field: RecordId<"field"> }) => {
+  const house = useHouse();
+  const says = useWordsOf(YEARS_WORDS);
+  const settings = house.settings.value;
+  const now = useLastShown(useLive(() => readYears(house, settings, field), [field, settings]));
+  if (now === null) return null;
+  return now === undefined ? <p aria-busy="true">{says.working}</p> : <Years now={now} />;
+};
+
+const Years = ({ now }: { readonly now: YearsNow }) => {
+  const says = useWordsOf(YEARS_WORDS);
+  const keyOf = ({ year, said }: YearFound): string => `${year} ${said}`;
+  const [newest] = now.years;
+  const [turned, setTurned] = useState<ReadonlySet<string>>(new Set());
+  const charted = useAfterFrames(1);
+  if (newest === undefined) return <p>{says.none}</p>;
+  // The newest year stands open; a touch turns the state of a year round.
+  const isOpen = (year: YearFound): boolean => (year === newest) !== turned.has(keyOf(year));
+  const turn = (year: YearFound) => {
+    const next = new Set(turned);
+    if (!next.delete(keyOf(year))) next.add(keyOf(year));
+    setTurned(next);
+  };
+  return (
+    <>
+      {now.years.map((year) =>
+        isOpen(year) ? (
+          <Year key={keyOf(year)} year={year} now={now} onClose={() => turn(year)} />
+        ) : (
+          <div class="beside" key={keyOf(year)}>
+            <Key onPress={() => turn(year)}>{says.show(says.year(year.year, year.said))}</Key>
+          </div>
+        ),
+      )}
+      {charted ? <YearsCharts now={now} /> : null}
+    </>
+  );
+};
+
+/** So many days over all strips, in their order. */
+const firstDays = (strips: readonly StripFound[], most: number): readonly StripFound[] => {
+  let left = most;
+  return strips.flatMap((strip) => {
+    const days = strip.days.slice(0, Math.max(0, left));
+    left -= strip.days.length;
+    return days.length + strip.papers.length === 0 ? [] : [{ ...strip, days }];
+  });
+};
+
+const Year = (props: { readonly year: YearFound; readonly now: YearsNow; readonly onClose: () => void }) => {
+  const says = useWordsOf(YEARS_WORDS);
+  const nameOf = useStripNames(props.now);
+  const [most, setMost] = useState(AT_ONCE);
+  const { year, said, strips } = props.year;
+  const hidden = strips.reduce((sum, { days }) => sum + days.length, 0) - most;
+  return (
+    <div class="found-year">
+      <h3>{says.year(year, said)}</h3>
+      {said ? null : <p class="aside">{says.notSaid}</p>}
+      {firstDays(strips, most).map(({ strip, days, papers }) => (
+        <div key={strip ?? "field"}>
+          <h4>{nameOf(strip)}</h4>
+          {days.map((day) => (
+            <DayRows key={day.day} day={day} />
+          ))}
+          {papers.length === 0 ? null : <Papers papers={papers} />}
+        </div>
+      ))}
+      <div class={`keys beside ${hidden > 0 ? "two" : ""}`}>
+        {hidden > 0 ? (
+          <Key onPress={() => setMost(most + MORE)}>{says.more(Math.min(hidden, MORE))}</Key>
+        ) : null}
+        <Key onPress={props.onClose}>{says.hide}</Key>
+      </div>
+    </div>
+  );
+};
+
+const MEASURE_OF = {
+  "ground-cover-percent": "cover",
+  "worms-per-hole": "worms-per-hole",
+  "soaked-in-60-min-mm": "soaked",
+} as const satisfies Record<EarlierResult["what"], string>;
+
+/** Results from paper: drawn apart, and said. */
+const Papers = ({ papers }: { readonly papers: readonly EarlierResult[] }) => {
+  const { settings, words } = useHouse();
+  const says = useWordsOf(YEARS_WORDS);
+  const { habits } = settings.value;
+  return (
+    <div class="from-paper">
+      <h5>{says.paper}</h5>
+      <p class="aside">{says.paperHint}</p>
+      <ul class="rows">
+        {papers.map(({ day, what, value, samples, origin }, at) => {
+          const { times, write } = scaleOf(MEASURE_OF[what], habits);
+          const unit = { cover: "%", "worms-per-hole": "", soaked: habits.depthSoaked }[MEASURE_OF[what]];
+          return (
+            <li key={`${day} ${what} ${at}`}>
+              <div class="row">
+                <span>
+                  {says.papers[what]}
+                  <small>
+                    {[writeDay(day, words.value.common.tongue), says.samples(samples), origin]
+                      .filter((part) => part !== "")
+                      .join(" · ")}
+                  </small>
+                </span>
+                <span class="value">
+                  {write(what === "ground-cover-percent" ? value : value * times)}
+                  <small> {unit}</small>
+                </span>
+              </div>
+            </li>
+          );
+        })}
+      </ul>
+    </div>
+  );
+};

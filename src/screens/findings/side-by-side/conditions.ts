@@ -1,0 +1,104 @@
+/** Under which conditions a strip was measured, test by test: what has to be alike before it is compared. */
+import { countedHoles } from "../../../science/earthworms/field.ts";
+import type { Conditions } from "../../../science/side-by-side/like-with-like.ts";
+import type { PlaceResults } from "../../measure/visit/day-strips.ts";
+import type { SoakMinutes } from "../../measure/visit/rings-together.ts";
+
+/** What is set side by side. */
+export type Measure = "cover" | "worms" | "soak";
+
+const NONE: Conditions = {
+  places: null,
+  mulchInRing: null,
+  pours: null,
+  wetness: null,
+  ways: null,
+  sizesM: null,
+  depthsM: null,
+  personMinutes: null,
+  seasons: null,
+  harvestYears: null,
+};
+
+const said = <T>(values: readonly (T | null | undefined)[]): readonly T[] => [
+  ...new Set(values.filter((value): value is T => value !== null && value !== undefined)),
+];
+
+const ofLines = ({ cover }: PlaceResults): Conditions => ({
+  ...NONE,
+  places: said(cover.finished.map(({ header }) => header.place)),
+  ways: said(cover.finished.map(({ header }) => header.way)),
+});
+
+const ofHoles = ({ holes, holeCounts }: PlaceResults): Conditions => {
+  const all = countedHoles(holeCounts);
+  const counted = new Set(all.ok ? all.value.counted.map(({ hole }) => hole) : []);
+  const used = holes.flatMap(({ header }, at) => {
+    const count = holeCounts[at];
+    return count !== undefined && counted.has(count) ? [{ header, count }] : [];
+  });
+  return {
+    ...NONE,
+    places: said(used.map(({ header }) => header.place)),
+    wetness: said(used.map(({ count }) => count.wetness)),
+    ways: said(used.map(({ header }) => header.method)),
+    sizesM: used.flatMap(({ count }) =>
+      count.sidesM === null ? [] : [Math.sqrt(count.sidesM[0] * count.sidesM[1])],
+    ),
+    depthsM: used.map(({ count }) => count.depthM),
+    personMinutes: used.flatMap(({ count }) => (count.personMinutes === null ? [] : [count.personMinutes])),
+  };
+};
+
+const ofRings = ({ soak }: PlaceResults, minutes: SoakMinutes): Conditions => {
+  const counted = new Set(soak.after.find((one) => one.minutes === minutes)?.points.map(({ id }) => id));
+  const used = soak.rings.filter(({ id }) => counted.has(id));
+  return {
+    ...NONE,
+    places: said(used.map(({ header }) => header.place)),
+    mulchInRing: said(used.map(({ header }) => header.mulch)),
+    // Depth after so many minutes is read from the first water on: of measured pours that is the wetting.
+    pours: used.some(({ header }) => header.way === "measured-pour") ? ["first"] : [],
+    wetness: said(
+      used.map(({ entries }) => {
+        const wet = entries.findLast(({ type }) => type === "wetness");
+        return wet?.type === "wetness" ? wet.is : null;
+      }),
+    ),
+    ways: said(used.map(({ header }) => header.way)),
+    sizesM: used.map(({ set }) => Math.sqrt(set.insideM[0] * (set.insideM[1] ?? set.insideM[0]))),
+  };
+};
+
+/** The conditions of one test on one strip, of what counts in its result. */
+export const conditionsOf = (measure: Measure, of: PlaceResults, minutes: SoakMinutes): Conditions => {
+  switch (measure) {
+    case "cover":
+      return ofLines(of);
+    case "worms":
+      return ofHoles(of);
+    case "soak":
+      return ofRings(of, minutes);
+  }
+};
+
+const both = <T>(a: readonly T[] | null, b: readonly T[] | null): readonly T[] | null =>
+  a === null && b === null ? null : [...(a ?? []), ...(b ?? [])];
+
+/** Conditions of several strips of one treatment, together. */
+export const conditionsTogether = (all: readonly Conditions[]): Conditions =>
+  all.reduce<Conditions>(
+    (one, other) => ({
+      places: both(one.places, other.places),
+      mulchInRing: both(one.mulchInRing, other.mulchInRing),
+      pours: both(one.pours, other.pours),
+      wetness: both(one.wetness, other.wetness),
+      ways: both(one.ways, other.ways),
+      sizesM: both(one.sizesM, other.sizesM),
+      depthsM: both(one.depthsM, other.depthsM),
+      personMinutes: both(one.personMinutes, other.personMinutes),
+      seasons: both(one.seasons, other.seasons),
+      harvestYears: both(one.harvestYears, other.harvestYears),
+    }),
+    NONE,
+  );

@@ -1,0 +1,141 @@
+/** The strips of one day, side by side: like with like first, then the numbers, then what they prove. */
+import type { RecordId } from "../../../record/ids.ts";
+import type { Result } from "../../../record/result.ts";
+import {
+  type Conditions,
+  type Unlikeness,
+  unlikenesses,
+} from "../../../science/side-by-side/like-with-like.ts";
+import { type DayOfField, type DayStrip, readDay, type Yardstick } from "../../measure/visit/day-strips.ts";
+import type { House } from "../../parts/house.ts";
+import type { Listed } from "../../parts/reader.ts";
+import type { Settings } from "../../parts/settings.ts";
+import { conditionsOf, conditionsTogether, type Measure } from "./conditions.ts";
+import { type Compared, comparePlaces } from "./places.ts";
+import { compareReps, type RepsNow } from "./reps.ts";
+import { type Asked, askedOf, estimateOf, type Side, sidesOf } from "./sides.ts";
+
+/** One of two that are compared, with its conditions. */
+export interface Half {
+  readonly strip: Listed<"strip"> | undefined;
+  readonly conditions: Conditions;
+}
+
+/** Two that are compared: whether it is like with like. */
+export interface Likeness {
+  readonly a: Half;
+  readonly b: Half;
+  readonly unlike: readonly Unlikeness[];
+}
+
+/** Two strips as places. */
+export interface PlacesNow {
+  readonly a: Side;
+  readonly b: Side;
+  readonly compared: Result<Compared>;
+}
+
+/** One measure on all strips. */
+export interface MeasureNow {
+  readonly asked: Asked;
+  readonly sides: readonly Side[];
+  /** The old-grass spot's own number, or null. */
+  readonly yardstick: ReturnType<typeof estimateOf> | null;
+  readonly likeness: readonly Likeness[];
+  /** Null when the strips do not stand in reps. */
+  readonly reps: RepsNow | null;
+  /** The chosen strip against each other one; empty where reps are compared. */
+  readonly places: readonly PlacesNow[];
+}
+
+export interface SideBySideNow {
+  readonly day: DayOfField;
+  readonly visit: Listed<"visit">;
+  readonly base: DayStrip | undefined;
+  readonly yardstick: Yardstick | null;
+  /** Measures that at least one strip has. */
+  readonly measures: readonly MeasureNow[];
+  /** Anything unlike, or not known to be alike: said before any number. */
+  readonly isUnlike: boolean;
+}
+
+const MEASURES = ["cover", "worms", "soak"] as const satisfies readonly Measure[];
+
+const likenessOf = (a: Half, b: Half): Likeness => ({
+  a,
+  b,
+  unlike: unlikenesses(a.conditions, b.conditions),
+});
+
+const likenessOfReps = ({ treatments }: RepsNow, asked: Asked): readonly Likeness[] => {
+  const halves = treatments.map(
+    ({ strip, sides }): Half => ({
+      strip,
+      conditions: conditionsTogether(
+        sides.map((side) => conditionsOf(asked.measure, side.strip, asked.minutes)),
+      ),
+    }),
+  );
+  return halves.flatMap((a, at) => halves.slice(at + 1).map((b) => likenessOf(a, b)));
+};
+
+/** One measure of these strips; the first of them is set against the others where they do not stand in reps. */
+export const measureOf = (
+  measure: Measure,
+  strips: readonly DayStrip[],
+  yardstick: Yardstick | null,
+  { stonesCount }: Pick<Settings, "stonesCount">,
+): MeasureNow => {
+  const asked = askedOf(measure, strips, stonesCount);
+  const sides = sidesOf(strips, asked);
+  const reps = compareReps(sides, asked);
+  const [base, ...others] = sides;
+  const places =
+    reps !== null || base === undefined
+      ? []
+      : others.map((b): PlacesNow => ({ a: base, b, compared: comparePlaces(base, b, asked) }));
+  const half = ({ strip }: Side): Half => ({
+    strip: strip.strip,
+    conditions: conditionsOf(measure, strip, asked.minutes),
+  });
+  return {
+    asked,
+    sides,
+    yardstick: yardstick === null ? null : estimateOf(yardstick, asked),
+    likeness:
+      reps === null ? places.map(({ a, b }) => likenessOf(half(a), half(b))) : likenessOfReps(reps, asked),
+    reps,
+    places,
+  };
+};
+
+/**
+ * Reads the strips of a day side by side.
+ *
+ * @param strip the one that the others are compared with; null for the one measured last
+ * @returns null when the visit is not on this device
+ */
+export const readSideBySide = async (
+  house: Pick<House, "records" | "results">,
+  settings: Settings,
+  id: RecordId<"visit">,
+  strip: RecordId<"strip"> | null,
+): Promise<SideBySideNow | null> => {
+  const day = await readDay(house, settings, id);
+  const visit = day?.visits[0];
+  if (day === null || visit === undefined) return null;
+  const asked = strip === null ? undefined : day.stripOf(strip);
+  const base = day.strips.find((one) => one.id === asked) ?? day.strips[0];
+  const strips = [...day.strips].sort((a, b) => Number(b === base) - Number(a === base));
+  const measures = MEASURES.map((measure) => measureOf(measure, strips, day.yardstick, settings)).filter(
+    ({ sides }) => sides.length > 0,
+  );
+  return {
+    day,
+    visit,
+    base,
+    yardstick: day.yardstick,
+    measures,
+    isUnlike: measures.some(({ likeness }) => likeness.some(({ unlike }) => unlike.length > 0)),
+  };
+};

@@ -1,0 +1,114 @@
+/** What was seen, then what it proves: a comparison in sentences. */
+import { failed, type Result } from "../../../record/result.ts";
+import type { Bounds } from "../../../science/estimate.ts";
+import type { ComparisonPlan } from "../../../science/side-by-side/plan.ts";
+import type { Scale } from "../../../science/side-by-side/scale.ts";
+import { writeNumber } from "../../parts/numbers.ts";
+import { TONGUE } from "../../parts/words.common.ts";
+import type { Measure } from "./conditions.ts";
+import type { Compared } from "./places.ts";
+import type { SideWords } from "./words.ts";
+
+/** Ratios nearer to one than this are called about the same (own choice, no source). */
+const SAME_RATIO = 1.05;
+
+/** A difference or ratio of two by their names. */
+export interface Versus {
+  readonly measure: Measure;
+  readonly scale: Scale;
+  readonly first: string;
+  readonly second: string;
+  readonly value: number;
+  readonly range: Result<Bounds>;
+}
+
+const plain = (value: number): string => writeNumber(value, TONGUE, value < 1 ? 2 : value < 10 ? 1 : 0);
+
+/** Turned so that the larger one is named first. */
+const turnedUp = (of: Versus): Versus => {
+  const none = of.scale === "ratio" ? 1 : 0;
+  if (of.value >= none) return of;
+  const back = (value: number): number => (of.scale === "ratio" ? 1 / value : -value);
+  const range: Result<Bounds> = of.range.ok
+    ? { ok: true, value: { lower: back(of.range.value.upper), upper: back(of.range.value.lower) } }
+    : of.range;
+  return { ...of, first: of.second, second: of.first, value: back(of.value), range };
+};
+
+/** What was seen, whatever it proves. */
+export const seenText = (words: SideWords, of: Versus): string => {
+  if (of.scale === "ratio" && of.value === 0) return words.noneThere(of.second, of.first);
+  const { measure, first, second, value } = turnedUp(of);
+  if (measure === "cover") {
+    const points = Math.round(value * 100);
+    return points === 0 ? words.same(first, second) : words.morePoints(points, first, second);
+  }
+  return value < SAME_RATIO ? words.same(first, second) : words.ratio(measure, value, first, second);
+};
+
+/** The range of a difference or ratio; empty when there is none. */
+export const versusRangeText = (words: SideWords, of: Versus): string => {
+  if (of.scale === "ratio" && of.value === 0)
+    return of.range.ok ? words.ratioUpTo(plain(of.range.value.upper)) : "";
+  const { range, scale } = turnedUp(of);
+  if (!range.ok) return "";
+  const { lower, upper } = range.value;
+  if (scale === "ratio") return words.ratioRange(plain(lower), plain(upper));
+  return words.pointsRange(writeNumber(lower * 100, TONGUE), writeNumber(upper * 100, TONGUE));
+};
+
+/** Two strips, as `Versus`. */
+export const versusOf = (
+  measure: Measure,
+  { comparison, turned }: Compared,
+  a: string,
+  b: string,
+): Versus => ({
+  measure,
+  scale: comparison.scale,
+  first: turned ? b : a,
+  second: turned ? a : b,
+  value: comparison.value,
+  range: comparison.range,
+});
+
+const moreOf = (
+  plan: ComparisonPlan,
+  has: number,
+): Result<{ readonly low: number; readonly high: number }> => {
+  if (!plan.needed.ok) return failed(plan.needed.problem.code, plan.needed.problem.facts);
+  const { low, high } = plan.needed.value;
+  return { ok: true, value: { low: Math.max(0, low - has), high: Math.max(0, high - has) } };
+};
+
+/** What more samples would bring, while it cannot be told; empty when that is not known. */
+export const moreText = (
+  words: SideWords,
+  measure: Measure,
+  { comparison, plan, fewest, each }: Compared,
+): string => {
+  if (comparison.word !== "cannot-tell-yet") return "";
+  const { range } = comparison;
+  if (!range.ok && range.problem.code === "science/too-few-to-compare")
+    return words.moreForRange(measure, Number(range.problem.facts["needs"] ?? 0) - fewest);
+  if (plan === null) return "";
+  const more = moreOf(plan, each);
+  if (!more.ok) return "";
+  return more.value.high === 0
+    ? words.enough(measure, plan.worthwhile)
+    : words.moreEach(measure, Math.max(1, more.value.low), more.value.high, plan.worthwhile);
+};
+
+/** The same for pairs. */
+export const morePairsText = (
+  words: SideWords,
+  measure: Measure,
+  plan: ComparisonPlan,
+  pairs: number,
+): string => {
+  const more = moreOf(plan, pairs);
+  if (!more.ok) return "";
+  return more.value.high === 0
+    ? words.enough(measure, plan.worthwhile)
+    : words.morePairs(Math.max(1, more.value.low), more.value.high, measure, plan.worthwhile);
+};

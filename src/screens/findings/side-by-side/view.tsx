@@ -1,0 +1,284 @@
+/** Strips of one day side by side: like with like, then what was seen, then what it proves. */
+import { useState } from "preact/hooks";
+import type { RecordId } from "../../../record/ids.ts";
+import type { Caution, Estimate } from "../../../science/estimate.ts";
+import { type Catalogue, sentenceFor } from "../../catalogue.ts";
+import { nameWithFate } from "../../fields/cover-model.ts";
+import { useHouse } from "../../parts/house.ts";
+import { Choice, Key, LinkKey } from "../../parts/keys.tsx";
+import { useLastShown } from "../../parts/last-shown.ts";
+import { useLive } from "../../parts/live.ts";
+import { fieldName } from "../../parts/names.ts";
+import { writeDay, writeNumber } from "../../parts/numbers.ts";
+import { Page } from "../../parts/page.tsx";
+import { href } from "../../parts/route.ts";
+import { TONGUE } from "../../parts/words.common.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
+import { type WorkedBy, WorkedOutKey, workedByAll } from "../method-list.tsx";
+import { SENTENCES } from "../sentences.ts";
+import { type Drawn, ScaleDrawing, useRangeWords } from "./drawing.tsx";
+import { LikeWithLike } from "./like.tsx";
+import { type MeasureNow, readSideBySide, type SideBySideNow } from "./model.ts";
+import { shortUnit, withUnit } from "./numbers.ts";
+import { Said } from "./said.tsx";
+import { guessOf } from "./sides.ts";
+import { SIDE_WORDS } from "./words.ts";
+import "../findings.css";
+import "./side-by-side.css";
+
+export const SideBySideScreen = (props: {
+  readonly visit: RecordId<"visit">;
+  readonly strip: RecordId<"strip"> | null;
+}) => {
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const words = useWordsOf(SIDE_WORDS);
+  const settings = house.settings.value;
+  const now = useLastShown(
+    useLive(
+      () => readSideBySide(house, settings, props.visit, props.strip),
+      [props.visit, props.strip, settings],
+    ),
+  );
+  const back = href({ at: "visit", visit: props.visit });
+  const under =
+    now === undefined || now === null
+      ? "\u00a0"
+      : `${fieldName(catalogue, now.day.same.field)} · ${writeDay(now.visit.body.day, catalogue.common.tongue)}`;
+  return (
+    <Page title={words.title} under={under} back={back} area="findings">
+      {now === undefined ? null : now === null ? <h2>{words.gone}</h2> : <Strips now={now} />}
+    </Page>
+  );
+};
+
+const Strips = ({ now }: { readonly now: SideBySideNow }) => {
+  const house = useHouse();
+  const words = useWordsOf(SIDE_WORDS);
+  const [anyway, setAnyway] = useState(false);
+  const { day, measures, isUnlike, visit } = now;
+  const compared = measures.filter(({ likeness }) => likeness.length > 0);
+  const isShown = !isUnlike || anyway;
+  const looks = measures.reduce((sum, { places }) => sum + places.length, 0);
+  const places = measures.some((one) => one.places.length > 0);
+  return (
+    <>
+      {day.strips.length < 2 ? <h2>{words.alone}</h2> : <Which now={now} />}
+      {compared.length === 0 ? null : (
+        <section>
+          <h2>{words.like}</h2>
+          {compared.map((one) => (
+            <LikeWithLike key={one.asked.measure} measure={one} />
+          ))}
+          {isShown ? isUnlike ? <p class="aside">{words.comparedAnyway}</p> : null : <p>{words.notAlike}</p>}
+          {isShown ? null : (
+            <div class="keys after-found">
+              <Key
+                look="straw"
+                onPress={() => {
+                  setAnyway(true);
+                  house.say(words.comparedAnyway);
+                }}
+              >
+                {words.anyway}
+              </Key>
+            </div>
+          )}
+        </section>
+      )}
+      {isShown ? measures.map((one) => <Part key={one.asked.measure} now={now} measure={one} />) : null}
+      {isShown && compared.length > 0 ? (
+        <section class="ruled">
+          {places ? <p class="unlike">{words.ground}</p> : null}
+          {looks > 1 ? <p>{words.manyLooks(looks)}</p> : null}
+          <p class="aside">{words.local}</p>
+        </section>
+      ) : null}
+      <div class="ruled after-found">
+        <LinkKey to={href({ at: "visit", visit: visit.id })}>{words.toVisit}</LinkKey>
+      </div>
+    </>
+  );
+};
+
+/** Which strip the others are set against, where there are more than two. */
+const Which = ({ now }: { readonly now: SideBySideNow }) => {
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const words = useWordsOf(SIDE_WORDS);
+  const { day, base, visit, measures } = now;
+  if (day.strips.length < 3 || measures.every(({ places }) => places.length === 0)) return null;
+  return (
+    <Choice
+      question={words.which}
+      options={day.strips.map(({ id, strip }) => ({ value: id, label: nameWithFate(catalogue, strip) }))}
+      chosen={base?.id ?? null}
+      onChoose={(strip) => house.goInstead({ at: "side-by-side", visit: visit.id, strip })}
+    />
+  );
+};
+
+const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure: MeasureNow }) => {
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const words = useWordsOf(SIDE_WORDS);
+  const { habits } = house.settings.value;
+  const [table, setTable] = useState(false);
+  const { asked, sides, yardstick } = measure;
+  const grass = now.yardstick?.spot.body.name;
+  const drawn: readonly Drawn[] = [
+    ...sides.map(({ strip, estimate }) => ({
+      key: strip.id,
+      name: nameWithFate(catalogue, strip.strip),
+      estimate,
+      guess: guessOf(strip, asked),
+    })),
+    ...(yardstick?.ok === true
+      ? [
+          {
+            key: "old-grass",
+            name: grass === undefined || grass === "" ? words.grass : words.of(words.grass, grass),
+            estimate: yardstick.value,
+            guess: null,
+          },
+        ]
+      : []),
+  ];
+  const unit =
+    asked.measure === "cover"
+      ? words.unit.cover
+      : asked.measure === "worms"
+        ? words.unit[asked.per]
+        : words.unit.soak(writeNumber(asked.minutes, TONGUE), shortUnit("soak", habits));
+  return (
+    <section class="ruled">
+      <h2>{words.measure[asked.measure]}</h2>
+      <p>{unit}</p>
+      <h3>{words.seen}</h3>
+      {table ? (
+        <Table measure={measure} drawn={drawn} />
+      ) : (
+        <ScaleDrawing measure={asked.measure} drawn={drawn} />
+      )}
+      <div class="keys after-found">
+        <Key onPress={() => setTable(!table)}>{table ? words.showDrawing : words.showTable}</Key>
+      </div>
+      <h3>{words.proves}</h3>
+      <Said measure={measure} />
+      {asked.measure === "soak" ? <p class="aside">{words.ringsCompare}</p> : null}
+      <Cautions measure={measure} />
+      <WorkedOutKey of={words.measure[asked.measure]} {...workedByAll(answersOf(measure))} />
+    </section>
+  );
+};
+
+const answersOf = ({ sides, places, reps }: MeasureNow): readonly WorkedBy[] => [
+  ...sides.map(({ estimate }) => estimate),
+  ...places.flatMap(({ compared }) => (compared.ok ? [compared.value.comparison] : [])),
+  ...(reps?.compared.ok === true ? [reps.compared.value] : []),
+];
+
+/** Said once for the whole screen, in plainer words. */
+const ONCE: ReadonlySet<string> = new Set(["science/ground-and-treatment", "science/ratio-turned"]);
+
+const cautionsOf = (
+  { sides, places, reps }: MeasureNow,
+  catalogue: Catalogue,
+): readonly { readonly of: string | null; readonly caution: Caution }[] => {
+  const ofTwo = [
+    ...places.flatMap(({ compared }) => (compared.ok ? compared.value.comparison.cautions : [])),
+    ...(reps?.compared.ok === true ? reps.compared.value.cautions : []),
+  ];
+  return [
+    ...sides.flatMap(({ strip, estimate }) =>
+      estimate.cautions.map((caution) => ({ of: nameWithFate(catalogue, strip.strip), caution })),
+    ),
+    ...ofTwo.map((caution) => ({ of: null, caution })),
+  ].filter(({ caution }) => !ONCE.has(caution.code));
+};
+
+/** What has to be borne in mind; what holds for several strips is said once, with their names. */
+const Cautions = ({ measure }: { readonly measure: MeasureNow }) => {
+  const catalogue = useHouse().words.value;
+  const words = useWordsOf(SIDE_WORDS);
+  const sentences = useWordsOf(SENTENCES);
+  const namesOf = new Map<string, Set<string>>();
+  for (const { of, caution } of cautionsOf(measure, catalogue)) {
+    const sentence = sentenceFor(catalogue, caution, sentences);
+    const names = namesOf.get(sentence) ?? new Set();
+    namesOf.set(sentence, of === null ? names : names.add(of));
+  }
+  if (namesOf.size === 0) return null;
+  return (
+    <>
+      <h3>{words.bearInMind}</h3>
+      <ul class="caution-list">
+        {[...namesOf].map(([sentence, names]) => (
+          <li key={sentence}>
+            {names.size === 0 ? sentence : words.saidOf([...names].join(", "), sentence)}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+/** The rows of the table: of rings one for each of the three times. */
+const rowsOf = ({ asked, sides }: MeasureNow, drawn: readonly Drawn[]) => {
+  if (asked.measure !== "soak")
+    return drawn.map(({ key, name, estimate }): TableRow => ({ key, name, minutes: null, estimate }));
+  return drawn.flatMap(({ key, name, estimate }): readonly TableRow[] => {
+    const side = sides.find(({ strip }) => strip.id === key);
+    if (side === undefined) return [{ key, name, minutes: asked.minutes, estimate }];
+    return side.strip.soak.after.map(({ minutes, mean }) => ({
+      key: `${key} ${minutes}`,
+      name,
+      minutes,
+      estimate: mean.ok ? mean.value : null,
+    }));
+  });
+};
+
+interface TableRow {
+  readonly key: string;
+  readonly name: string;
+  readonly minutes: number | null;
+  readonly estimate: Estimate | null;
+}
+
+const Table = ({ measure, drawn }: { readonly measure: MeasureNow; readonly drawn: readonly Drawn[] }) => {
+  const { settings } = useHouse();
+  const words = useWordsOf(SIDE_WORDS);
+  const { habits } = settings.value;
+  const rangeWords = useRangeWords();
+  return (
+    <table class="figures strips-table">
+      <thead>
+        <tr>
+          <th scope="col">{words.strip}</th>
+          <th scope="col" class="number">
+            {words.value}
+          </th>
+          <th scope="col" class="number">
+            {words.range}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rowsOf(measure, drawn).map(({ key, name, minutes, estimate }) => (
+          <tr key={key}>
+            <th scope="row">
+              {minutes === null ? name : words.afterMinutes(name, writeNumber(minutes, TONGUE))}
+            </th>
+            <td class="number">
+              {estimate === null ? "\u2013" : withUnit(measure.asked.measure, estimate.value, habits)}
+            </td>
+            <td class="number range-cell">
+              {estimate === null ? words.notSoLong : rangeWords(measure.asked.measure, estimate)}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+};

@@ -1,0 +1,262 @@
+/** Everything that was measured in one field on one day, strip by strip, and the field's own yardstick. */
+import type { RecordId } from "../../../record/ids.ts";
+import type { Guess } from "../../../record/kinds/guess.ts";
+import type { LineHeader } from "../../../record/kinds/observation.ts";
+import type { Result } from "../../../record/result.ts";
+import { wormsPerHole, wormsPerM2 } from "../../../science/earthworms/field.ts";
+import type { HoleCount } from "../../../science/earthworms/hole-count.ts";
+import type { Estimate } from "../../../science/estimate.ts";
+import type { House } from "../../parts/house.ts";
+import { countsOf } from "../../parts/line-counts.ts";
+import { isAtSpot, oldGrassSpots } from "../../parts/old-grass.ts";
+import { readPhotos } from "../../parts/photos/model.ts";
+import type { Listed, Reader } from "../../parts/reader.ts";
+import { type SameField, sameField, sameStrip } from "../../parts/same-field.ts";
+import type { Settings } from "../../parts/settings.ts";
+import { coverOfLines, type StripCover, type SummedLine } from "../../parts/strip-cover.ts";
+import { visitsOf } from "../../parts/visits.ts";
+import { countOfHole, type DayHole, readHoles } from "../hole/holes-of-day.ts";
+import { type DayRing, readRingDay } from "../rings/day.ts";
+import { type RingsTogether, ringsTogether } from "./rings-together.ts";
+
+/** What was read at one place. */
+export interface Measured {
+  /** Oldest first. */
+  readonly lines: readonly SummedLine[];
+  readonly holes: readonly DayHole[];
+  readonly rings: readonly DayRing[];
+}
+
+/** What comes of it. */
+export interface PlaceResults {
+  readonly cover: StripCover<SummedLine>;
+  readonly holes: readonly DayHole[];
+  readonly holeCounts: readonly HoleCount[];
+  readonly perHole: Result<Estimate>;
+  readonly perM2: Result<Estimate>;
+  readonly soak: RingsTogether;
+}
+
+/** A strip that was measured on that day. */
+export interface DayStrip extends PlaceResults {
+  readonly id: RecordId<"strip">;
+  readonly strip: Listed<"strip"> | undefined;
+  /** What was guessed before it was measured. */
+  readonly guesses: Readonly<Partial<Record<Guess["what"], number>>>;
+  readonly notes: number;
+  /** The first taken first. */
+  readonly photos: readonly Listed<"photo">[];
+  readonly newestMs: number;
+}
+
+/** What the old-grass spot says: of that day, else of the newest day before it, test by test. */
+export interface Yardstick extends PlaceResults {
+  readonly spot: Listed<"spot">;
+  /** The day of each test; null when there was none. */
+  readonly days: Readonly<Record<"line" | "hole" | "ring", string | null>>;
+}
+
+export interface DayOfField {
+  readonly same: SameField;
+  /** The visit that was asked for, then every other one of the field on that day. */
+  readonly visits: readonly Listed<"visit">[];
+  /** The strip that was measured last stands first. */
+  readonly strips: readonly DayStrip[];
+  /** Null when the field has no old-grass spot, or nothing was measured there. */
+  readonly yardstick: Yardstick | null;
+  readonly stripOf: (id: RecordId<"strip">) => RecordId<"strip">;
+  /** Every photo of the day, the first taken first. */
+  readonly photos: readonly Listed<"photo">[];
+}
+
+type Test = Listed<"observation">;
+
+/** Lines with their sums alone, added up off the page. */
+const summedLines = async (
+  { records, results }: Pick<House, "records" | "results">,
+  tests: readonly Test[],
+): Promise<readonly SummedLine[]> => {
+  const headers = tests
+    .flatMap(({ id, body }) => (body.type === "line" ? [{ id, header: body as LineHeader }] : []))
+    .sort((a, b) => a.header.startedAtMs - b.header.startedAtMs);
+  if (headers.length === 0) return [];
+  const ropes = await records.many([...new Set(headers.map(({ header }) => header.rope))]);
+  const marksOf = new Map(
+    ropes.flatMap(({ id, body }) => (body.type === "rope" ? [[id as string, body.marks] as const] : [])),
+  );
+  const framed = headers.map(({ id, header }) => ({
+    id,
+    header,
+    frame: { way: header.way, ropeMarks: marksOf.get(header.rope) ?? 0 },
+  }));
+  const sums = await results.lines(framed.map(({ id, frame }) => ({ id, frame })));
+  return framed.flatMap((line, at) => {
+    const summed = sums[at];
+    if (summed === undefined) return [];
+    const { tally, endedAt, finished } = summed;
+    return [{ ...line, reading: { tally, endedAt }, finished, counts: countsOf(tally) }];
+  });
+};
+
+const resultsOf = ({ lines, holes, rings }: Measured, settings: Settings): PlaceResults => {
+  const holeCounts = holes.map(countOfHole);
+  return {
+    cover: coverOfLines(lines, settings),
+    holes,
+    holeCounts,
+    perHole: wormsPerHole(holeCounts),
+    perM2: wormsPerM2(holeCounts),
+    soak: ringsTogether(rings),
+  };
+};
+
+/** Old measurements are looked for among so many of the newest: a field holds thousands. */
+const AMONG_NEWEST = 400;
+
+const readYardstick = async (
+  house: Pick<House, "records" | "results">,
+  settings: Settings,
+  of: {
+    readonly same: SameField;
+    readonly all: readonly Listed<"visit">[];
+    readonly day: string;
+    readonly spots: ReadonlyMap<RecordId<"spot">, Listed<"spot">>;
+  },
+): Promise<Yardstick | null> => {
+  const { records } = house;
+  if (of.spots.size === 0) return null;
+  const lists = await Promise.all(
+    of.same.ids.map((field) =>
+      records.list({ field, kind: "observation" }, { newestFirst: true, limit: AMONG_NEWEST }),
+    ),
+  );
+  const dayOf = new Map(of.all.map(({ id, body }) => [id, body.day] as const));
+  const there = lists.flat().filter(({ body }) => isAtSpot(of.spots, body));
+  const newest = (type: "line" | "hole" | "ring") => {
+    const own = there.filter(({ body }) => body.type === type);
+    const days = own.map(({ body }) => dayOf.get(body.visit) ?? "").filter((day) => day <= of.day);
+    const day = days.sort().at(-1) ?? "";
+    return day === "" ? null : { day, tests: own.filter(({ body }) => dayOf.get(body.visit) === day) };
+  };
+  const [line, hole, ring] = [newest("line"), newest("hole"), newest("ring")];
+  const spot = [line, hole, ring]
+    .flatMap((one) => one?.tests ?? [])
+    .map(({ body }) => (body.spot === undefined ? undefined : of.spots.get(body.spot)))
+    .find((one) => one !== undefined);
+  if (spot === undefined) return null;
+  const ringVisit = ring?.tests[0]?.body.visit;
+  const [lines, holes, rings] = await Promise.all([
+    summedLines(house, line?.tests ?? []),
+    readHoles(records, hole?.tests ?? []),
+    ringVisit === undefined ? null : readRingDay(records, ringVisit, new Map(), () => false),
+  ]);
+  const own = (rings?.rings ?? []).filter(({ header }) => isAtSpot(of.spots, header));
+  return {
+    spot,
+    days: { line: line?.day ?? null, hole: hole?.day ?? null, ring: ring?.day ?? null },
+    ...resultsOf({ lines, holes, rings: own }, settings),
+  };
+};
+
+const guessesOf = async (
+  records: Reader,
+  same: SameField,
+  visits: readonly Listed<"visit">[],
+): Promise<readonly Listed<"guess">[]> => {
+  const days = new Set<string>(visits.map(({ id }) => id));
+  const lists = await Promise.all(same.ids.map((field) => records.list({ field, kind: "guess" })));
+  return lists.flat().filter(({ body }) => body.visit !== null && days.has(body.visit));
+};
+
+const grouped = <T>(items: readonly T[], by: (item: T) => string): ReadonlyMap<string, readonly T[]> => {
+  const groups = new Map<string, T[]>();
+  for (const item of items) {
+    const group = groups.get(by(item));
+    if (group === undefined) groups.set(by(item), [item]);
+    else group.push(item);
+  }
+  return groups;
+};
+
+/**
+ * Reads the day that a visit belongs to, with every other visit of the same field on it. What was measured at
+ * the old-grass spot stands apart from the strips.
+ *
+ * @returns null when the visit or its field is not on this device
+ */
+export const readDay = async (
+  house: Pick<House, "records" | "results">,
+  settings: Settings,
+  id: RecordId<"visit">,
+): Promise<DayOfField | null> => {
+  const { records } = house;
+  const visit = await records.one(id);
+  const same = visit === undefined ? undefined : await sameField(records, visit.body.field);
+  if (visit === undefined || same === undefined) return null;
+  const { day } = visit.body;
+  const [all, joins, spots] = await Promise.all([
+    visitsOf(records, same.ids),
+    records.joins(),
+    oldGrassSpots(records, same.ids),
+  ]);
+  const visits = [visit, ...all.filter((one) => one.body.day === day && one.id !== id)];
+  const stripOf = sameStrip(joins);
+  const everything: readonly Test[] = (
+    await Promise.all(visits.map((one) => records.list<"observation">({ visit: one.id })))
+  ).flat();
+  const tests = everything.filter(({ body }) => body.type !== "note" && !isAtSpot(spots, body));
+  const [lines, holes, ringDay, guesses, photos, yardstick] = await Promise.all([
+    summedLines(house, tests),
+    readHoles(records, tests),
+    tests.some(({ body }) => body.type === "ring") ? readRingDay(records, id, new Map(), () => false) : null,
+    guessesOf(records, same, visits),
+    readPhotos(records, [...visits.map((one) => one.id), ...everything.map((one) => one.id)]),
+    readYardstick(house, settings, { same, all, day, spots }),
+  ]);
+  const rings = (ringDay?.rings ?? []).filter(({ header }) => !isAtSpot(spots, header));
+  const rootOf = ({ header }: { readonly header: { readonly strip: RecordId<"strip"> } }): string =>
+    stripOf(header.strip);
+  const [linesBy, holesBy, ringsBy] = [
+    grouped(lines, rootOf),
+    grouped(holes, rootOf),
+    grouped(rings, rootOf),
+  ];
+  const bodiesBy = grouped(everything, ({ body }) => (body.strip === null ? "" : stripOf(body.strip)));
+  const ids = [...new Set([...linesBy.keys(), ...holesBy.keys(), ...ringsBy.keys()])] as RecordId<"strip">[];
+  const strips = await records.many(ids);
+  return {
+    same,
+    visits,
+    stripOf,
+    yardstick,
+    photos,
+    strips: ids
+      .map((strip): DayStrip => {
+        const measured = {
+          lines: linesBy.get(strip) ?? [],
+          holes: holesBy.get(strip) ?? [],
+          rings: ringsBy.get(strip) ?? [],
+        };
+        const own = bodiesBy.get(strip) ?? [];
+        const there = new Set<string>(own.map((one) => one.id));
+        return {
+          id: strip,
+          strip: strips.find((one) => one.id === strip),
+          ...resultsOf(measured, settings),
+          guesses: Object.fromEntries(
+            guesses
+              .filter(({ body }) => body.strip !== null && stripOf(body.strip) === strip)
+              .map(({ body }) => [body.what, body.value]),
+          ),
+          notes: own.filter(({ body }) => body.type === "note").length,
+          photos: photos.filter(({ body }) => there.has(body.of)),
+          newestMs: Math.max(
+            ...[...measured.lines, ...measured.holes, ...measured.rings].map(
+              ({ header }) => header.startedAtMs,
+            ),
+          ),
+        };
+      })
+      .sort((a, b) => b.newestMs - a.newestMs),
+  };
+};

@@ -1,0 +1,142 @@
+/**
+ * How often ranges hold the truth and how often words are wrong, by simulation with fixed seeds. The figures stand in
+ * the docstrings of `rateRatioRange`, `comparePairs` and `trendOfField`.
+ */
+import { describe, expect, it } from "vitest";
+import { trendOfField, trendOfSpot } from "../../../src/science/over-years/trend.ts";
+import { rateRatioRange, unevennessOf } from "../../../src/science/statistics/rate-ratio.ts";
+import { studentRange } from "../../../src/science/statistics/student-range.ts";
+import { pairedStudent, type StudentTest, welch } from "../../../src/science/statistics/two-means.ts";
+import { reached } from "../../unit/science/counts.ts";
+import { chanceCount, clumpedCount, seeded } from "./seeded.ts";
+
+const TRIES = 1500;
+const normal = (random: () => number): number =>
+  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
+const sumOf = (counts: readonly number[]): number => counts.reduce((sum, count) => sum + count, 0);
+
+describe.each([
+  ["by chance", Number.POSITIVE_INFINITY, 0.955],
+  ["in clumps, k = 4", 4, 0.945],
+  ["in strong clumps, k = 2", 2, 0.945],
+  ["in very strong clumps, k = 0.7", 0.7, 0.945],
+])("a ratio of 2 of worms that lie %s", (_, k, least) => {
+  it.each([1, 5, 9].flatMap((mean) => [3, 5, 10].map((n) => [mean, n] as const)))(
+    "mean %i, %i holes",
+    (mean, n) => {
+      const random = seeded(1000 * n + mean);
+      const draw = (of: number) =>
+        Array.from({ length: n }, () =>
+          Number.isFinite(k) ? clumpedCount(of, k, random) : chanceCount(of, random),
+        );
+      let [inside, used] = [0, 0];
+      for (let at = 0; at < TRIES; at++) {
+        const [a, b] = [draw(2 * mean), draw(mean)];
+        if (sumOf(a) + sumOf(b) === 0) continue;
+        used++;
+        const { lower, upper } = reached(
+          rateRatioRange(
+            { count: sumOf(a), effort: n },
+            { count: sumOf(b), effort: n },
+            reached(unevennessOf([a, b])),
+            0.95,
+          ),
+        );
+        if (lower <= 2 && (upper === null || upper >= 2)) inside++;
+      }
+      expect(inside / used).toBeGreaterThan(least);
+    },
+  );
+});
+
+const holds = ({ difference, standardError, degreesOfFreedom }: StudentTest, level: number): boolean => {
+  const { lower, upper } = reached(studentRange(difference, standardError, degreesOfFreedom, level));
+  return lower <= 0 && upper >= 0;
+};
+
+describe.each([3, 4, 6, 10])("%i pairs, or strips of each", (n) => {
+  const share = (draw: (random: () => number) => StudentTest, level: number): number => {
+    const random = seeded(n);
+    let inside = 0;
+    for (let at = 0; at < TRIES; at++) if (holds(draw(random), level)) inside++;
+    return inside / TRIES;
+  };
+  const skewed = (random: () => number): number => Math.exp(0.8 * normal(random)) - Math.exp(0.32);
+  const values = (random: () => number, one: (random: () => number) => number) =>
+    Array.from({ length: n }, () => one(random));
+
+  it("hold none 95 and 80 times of 100 with even spread", () => {
+    const pairs = (random: () => number) => reached(pairedStudent(values(random, normal)));
+    expect(Math.abs(share(pairs, 0.95) - 0.95)).toBeLessThan(0.02);
+    expect(Math.abs(share(pairs, 0.8) - 0.8)).toBeLessThan(0.035);
+  });
+
+  it("hold it as often with spreads of 1 and 3 by Welch", () => {
+    const groups = (random: () => number) =>
+      reached(
+        welch(
+          values(random, normal),
+          values(random, (more) => 3 * normal(more)),
+        ),
+      );
+    expect(share(groups, 0.95)).toBeGreaterThan(0.925);
+    expect(share(groups, 0.95)).toBeLessThan(0.975);
+  });
+
+  it("hold it 85 to 92 times only where differences are strongly skewed, as the docstring says", () => {
+    const pairs = (random: () => number) => reached(pairedStudent(values(random, skewed)));
+    expect(share(pairs, 0.95)).toBeGreaterThan(0.85);
+    expect(share(pairs, 0.95)).toBeLessThan(0.92);
+  });
+});
+
+describe.each([4, 5, 6, 8, 12])("%i years without a trend", (years) => {
+  it("are called clearly changing at most 5 times, and not to be told at least 80 times of 100", () => {
+    const random = seeded(years);
+    const words = Array.from({ length: TRIES }, () => {
+      const values = Array.from({ length: years }, (_, at) => ({
+        spot: "1",
+        season: "s",
+        harvestYear: 2000 + at,
+        value: normal(random),
+        fromPaper: false,
+      }));
+      return reached(trendOfSpot(values, { unit: "1" })).word;
+    });
+    const share = (word: string): number => words.filter((one) => one === word).length / TRIES;
+    expect(share("clearly-different")).toBeLessThan(0.062);
+    expect(share("cannot-tell-yet")).toBeGreaterThan(0.78);
+    if (years === 4) expect(share("clearly-different")).toBe(0);
+  });
+});
+
+describe.each([0, 0.5, 0.9])("eight spots that share %d of their variance by the year", (shared) => {
+  it.each([4, 5, 6])("in %i years without a trend", (years) => {
+    const tries = 400;
+    const random = seeded(100 * years + 10 * shared);
+    let [clear, independent, inside, ranges] = [0, 0, 0, 0];
+    for (let at = 0; at < tries; at++) {
+      const weather = Array.from({ length: years }, () => normal(random));
+      const values = Array.from({ length: 8 }, (_, spot) =>
+        weather.map((year, when) => ({
+          spot: `${spot}`,
+          season: "s",
+          harvestYear: 2000 + when,
+          value: Math.sqrt(shared) * year + Math.sqrt(1 - shared) * normal(random),
+          fromPaper: false,
+        })),
+      ).flat();
+      const trend = reached(trendOfField(values, { unit: "1", seed: 1 }));
+      if (trend.word === "clearly-different") clear++;
+      if (trend.together.chance < 0.05) independent++;
+      if (!trend.range.ok) continue;
+      ranges++;
+      if (trend.range.value.lower <= 0 && trend.range.value.upper >= 0) inside++;
+    }
+    expect(clear / tries).toBeLessThan(0.08);
+    // Taken as independent, spots would cry wolf in a third to a half of all fields.
+    if (shared >= 0.5) expect(independent / tries).toBeGreaterThan(0.2);
+    // The range of the slope, with the variance of S over whole years.
+    if (ranges > 0) expect(inside / ranges).toBeGreaterThan(0.93);
+  });
+});

@@ -1,0 +1,82 @@
+import { expect, it } from "vitest";
+import { countOfHole, soakingOfRing } from "../../../src/app/workers/holes-rings.ts";
+import type { RecordId } from "../../../src/record/ids.ts";
+import type { Kit } from "../../../src/record/kinds/kit.ts";
+import { wormsOfField } from "../../../src/science/earthworms/worms-of-field.ts";
+import { soakedOfField } from "../../../src/science/infiltration/soaked-of-field.ts";
+import { entriesAt, holeOf, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
+import { idOf } from "../record/made-up.ts";
+
+const on = { visit: idOf("visit", 1), field: idOf("field", 1), strip: idOf("strip", 1) };
+const ringId = idOf("kit", 1);
+const kit = new Map<RecordId, Kit>([
+  [ringId, { type: "ring", name: "A", insideM: [0.15, null], heightsM: [], outsideM: null }],
+]);
+
+const hole = (worms: number, day = "2024-05-07") => ({
+  ...on,
+  day,
+  count: countOfHole(
+    holeOf(on),
+    entriesAt([
+      [0, { type: "found", from: "soil", count: worms, typed: String(worms) }],
+      [1, { type: "closed" }],
+    ]),
+    kit,
+  ),
+});
+
+/** A ring that drops so many millimetres a minute, read every half hour. */
+const ring = (number: number, mmPerMin: number, minutes: number, follows: number | null = null) => {
+  const levels = Array.from({ length: minutes / 30 + 1 }, (_, at) => at * 30);
+  return {
+    ...on,
+    id: idOf("observation", number),
+    day: "2024-05-07",
+    follows: follows === null ? null : idOf("observation", follows),
+    soaking: soakingOfRing(
+      ringOf({ ...on, ring: ringId }),
+      entriesAt([[0, startAt], ...levels.map((at) => [at, levelAt(500 - at * mmPerMin)] as const)]),
+      kit,
+    ),
+  };
+};
+
+it("puts holes of one strip and day together, newest day first", () => {
+  const [newest, older] = wormsOfField([hole(4, "2023-05-01"), hole(9), hole(14), hole(4)]);
+  expect(newest?.day).toBe("2024-05-07");
+  // 27 worms in three holes of 20 × 20 cm: 9 a hole, 225 per m².
+  expect(newest?.perHole).toMatchObject({ ok: true, value: { value: 9, n: 3, range: { ok: true } } });
+  expect(newest?.perM2).toMatchObject({ ok: true, value: { n: 3 } });
+  expect(newest?.perM2.ok === true && newest.perM2.value.value).toBeCloseTo(225, 9);
+  expect(older?.perHole).toMatchObject({ ok: true, value: { value: 4, n: 1, range: { ok: false } } });
+});
+
+it("says a hole without an entry is open", () => {
+  const open = { ...on, day: "2024-05-07", count: countOfHole(holeOf(on), [], kit) };
+  expect(wormsOfField([open])[0]).toMatchObject({ unfinished: 1, perHole: { ok: false } });
+});
+
+it("takes the geometric mean of the rings that were read so long, and says how many stood there", () => {
+  const [found] = soakedOfField([ring(1, 0.5, 180), ring(2, 1, 60), ring(3, 2, 60)]);
+  const after = (minutes: number) => found?.after.find((one) => one.minutes === minutes)?.depth;
+  expect(found?.rings).toBe(3);
+  const hour = after(60);
+  // 30, 60 and 120 mm: their geometric mean is 60.
+  expect(hour?.ok === true && hour.value.value).toBeCloseTo(60, 9);
+  expect(after(180)).toMatchObject({ ok: true, value: { n: 1, range: { ok: false } } });
+});
+
+it("counts a ring that goes on after a leak once", () => {
+  const [found] = soakedOfField([ring(1, 1, 60), ring(2, 2, 60, 1), ring(3, 2, 30, 2)]);
+  expect(found?.rings).toBe(1);
+  const [half, hour] = found?.after ?? [];
+  // The last of the three stands for the half hour, the second for the hour that the last did not reach.
+  expect(half?.depth).toMatchObject({ ok: true, value: { n: 1 } });
+  expect(hour?.depth.ok === true && hour.depth.value.value).toBeCloseTo(120, 9);
+});
+
+it("says why nothing soaked in is known without the ring", () => {
+  const lost = soakingOfRing(ringOf({ ...on, ring: idOf("kit", 9) }), [], kit);
+  expect(lost).toMatchObject({ ok: false, problem: { code: "science/not-a-ring" } });
+});

@@ -1,0 +1,339 @@
+import { describe, expect, it } from "vitest";
+import { failed, ok } from "../../../../src/record/result.ts";
+import { compareBlocks } from "../../../../src/science/side-by-side/blocks.ts";
+import type { Asked } from "../../../../src/science/side-by-side/comparison.ts";
+import { compareCounts } from "../../../../src/science/side-by-side/counts.ts";
+import { compareGroups } from "../../../../src/science/side-by-side/groups.ts";
+import { comparePairs, type PairedBy } from "../../../../src/science/side-by-side/pairs.ts";
+import { planFor } from "../../../../src/science/side-by-side/plan.ts";
+import { meansOfStrips } from "../../../../src/science/side-by-side/strip-means.ts";
+import { wordFor } from "../../../../src/science/side-by-side/words.ts";
+import { reached, reasonOf } from "../counts.ts";
+
+const DIFFERENCE: Asked = { scale: "difference", unit: "1", worthwhile: 0.1, seed: 1 };
+const RATIO: Asked = { scale: "ratio", unit: "mm/h", worthwhile: 2, seed: 1 };
+const seen = (values: readonly number[], least: number | null = null) =>
+  values.map((value) => ({ value, least }));
+const pairs = (sides: readonly (readonly [number, number])[], least: number | null = null) =>
+  sides.map(([a, b], at) => ({ label: `${at}`, a: { value: a, least }, b: { value: b, least } }));
+const codes = ({ cautions }: { readonly cautions: readonly { readonly code: string }[] }) =>
+  cautions.map(({ code }) => code);
+
+describe("words", () => {
+  const range = (lower: number, upper: number) => ok({ lower, upper });
+  const none = failed("science/no-spread-seen");
+
+  it.each([
+    ["clearly-different", range(0.1, 1), range(0.2, 0.9)],
+    ["clearly-different", range(-2, -0.1), range(-1, -0.2)],
+    ["probably-different", range(-0.1, 1), range(0.1, 0.9)],
+    ["cannot-tell-yet", range(-1, 1), range(-0.5, 0.5)],
+    ["cannot-tell-yet", range(0, 1), range(0, 0.9)],
+    ["cannot-tell-yet", none, none],
+    ["probably-different", none, range(0.1, 0.9)],
+  ] as const)("%s", (word, wide, narrow) => {
+    expect(wordFor(wide, narrow, 0)).toBe(word);
+  });
+});
+
+describe("pairs", () => {
+  it("say that a trial of few pairs cannot reach 5 % by signs, and that six can", () => {
+    const steady = (n: number) => pairs(Array.from({ length: n }, (_, at) => [0.8 + at / 100, 0.5] as const));
+    const four = reached(comparePairs(steady(4), "blocks", DIFFERENCE));
+    expect(four.cautions).toEqual([
+      { code: "science/too-few-pairs-for-five-percent", facts: { pairs: 4, percent: 13 } },
+    ]);
+    expect(reached(comparePairs(steady(6), "farms", DIFFERENCE)).cautions).toEqual([]);
+  });
+
+  it("count several pairs of one farm as one", () => {
+    const farms = [
+      { label: "north", a: { value: 8, least: null }, b: { value: 4, least: null } },
+      { label: "north", a: { value: 4, least: null }, b: { value: 4, least: null } },
+      { label: "south", a: { value: 9, least: null }, b: { value: 6, least: null } },
+      { label: "east", a: { value: 5, least: null }, b: { value: 4, least: null } },
+    ];
+    const result = reached(comparePairs(farms, "farms", DIFFERENCE));
+    expect(result).toMatchObject({ n: 3, sampledBy: "farms", value: 2 });
+    expect(result.each.map(({ value }) => value)).toEqual([2, 3, 1]);
+    expect(codes(result)).toContain("science/pairs-of-one-place-averaged");
+  });
+
+  it.each<[PairedBy, string]>([
+    ["blocks", "pairs"],
+    ["farms", "farms"],
+    ["edge-spots", "spots"],
+  ])("by %s", (by, sampledBy) => {
+    const result = reached(
+      comparePairs(
+        pairs([
+          [3, 1],
+          [4, 3],
+          [6, 2],
+        ]),
+        by,
+        DIFFERENCE,
+      ),
+    );
+    expect(result.sampledBy).toBe(sampledBy);
+    expect(codes(result).includes("science/ground-and-treatment")).toBe(by === "edge-spots");
+  });
+
+  it("let the least stand in for nothing where ratios are compared, and say so", () => {
+    const result = reached(
+      comparePairs(
+        pairs(
+          [
+            [0, 4],
+            [2, 8],
+            [1, 4],
+          ],
+          1,
+        ),
+        "blocks",
+        RATIO,
+      ),
+    );
+    expect(result.value).toBeCloseTo(0.25, 12);
+    expect(codes(result)).toContain("science/least-stands-in");
+    expect(reasonOf(comparePairs(pairs([[0, 4]]), "blocks", RATIO))).toBe("science/no-ratio-of-nothing");
+    expect(reasonOf(comparePairs(pairs([[-1, 4]], 1), "blocks", RATIO))).toBe("science/no-ratio-of-nothing");
+  });
+
+  it("have no range with one or two, or when all differ by the same", () => {
+    for (const sides of [
+      [[3, 1]],
+      [
+        [3, 1],
+        [4, 1],
+      ],
+    ] as const) {
+      const few = reached(comparePairs(pairs(sides), "blocks", DIFFERENCE));
+      expect(reasonOf(few.range)).toBe("science/too-few-to-compare");
+      expect(few.word).toBe("cannot-tell-yet");
+    }
+    const same = reached(
+      comparePairs(
+        pairs([
+          [0.3, 0.1],
+          [0.4, 0.2],
+          [0.9, 0.7],
+        ]),
+        "blocks",
+        DIFFERENCE,
+      ),
+    );
+    expect(reasonOf(same.range)).toBe("science/no-spread-seen");
+    expect(reasonOf(same.plan.needed)).toBe("science/no-spread-seen");
+    expect(same.value).toBeCloseTo(0.2, 12);
+    expect(reasonOf(comparePairs([], "blocks", DIFFERENCE))).toBe("science/nothing-read");
+    expect(reasonOf(comparePairs(pairs([[Number.NaN, 1]]), "blocks", DIFFERENCE))).toBe("science/no-number");
+  });
+});
+
+describe("groups", () => {
+  it("of one strip each always say that ground and treatment cannot be told apart", () => {
+    const result = reached(
+      compareGroups(seen([0.9, 0.8, 0.85]), seen([0.3, 0.2, 0.25]), "spots", DIFFERENCE),
+    );
+    expect(result.word).toBe("clearly-different");
+    expect(codes(result)).toEqual(["science/ground-and-treatment"]);
+    expect(result.sampledBy).toBe("spots");
+  });
+
+  it("of strips say what dealing out can reach", () => {
+    const strips = (n: number) =>
+      compareGroups(seen([9, 8, 7, 6].slice(0, n)), seen([2, 3, 4, 1].slice(0, n)), "strips", DIFFERENCE);
+    expect(codes(reached(strips(3)))).toEqual(["science/too-few-strips-for-five-percent"]);
+    expect(codes(reached(strips(4)))).toEqual([]);
+    expect(reached(reached(strips(3)).permutation).chance).toBeCloseTo(0.1, 12);
+    expect(reached(reached(strips(4)).rankSum).wins).toBe(16);
+  });
+
+  it("as ratios have geometric means", () => {
+    const result = reached(compareGroups(seen([10, 40, 20]), seen([5, 5.5, 4.5]), "spots", RATIO));
+    expect(result.means.a).toBeCloseTo(20, 9);
+    expect(result.value).toBeCloseTo(20 / Math.cbrt(5 * 5.5 * 4.5), 9);
+    expect(result.unit).toBe("1");
+  });
+
+  it("give reasons", () => {
+    expect(reasonOf(compareGroups([], seen([1]), "spots", DIFFERENCE))).toBe("science/nothing-read");
+    const equal = reached(compareGroups(seen([1, 1, 1]), seen([2, 2, 2]), "spots", DIFFERENCE));
+    expect(reasonOf(equal.range)).toBe("science/no-spread-seen");
+    expect(equal.word).toBe("cannot-tell-yet");
+    expect(reasonOf(reached(compareGroups(seen([1, 2]), seen([2, 3, 4]), "spots", DIFFERENCE)).range)).toBe(
+      "science/too-few-to-compare",
+    );
+  });
+});
+
+describe("counts", () => {
+  it("turn the ratio when nothing was found in the second place", () => {
+    const result = reached(
+      compareCounts({ counts: [4, 5, 3], effortEach: 1 }, { counts: [0, 0, 0], effortEach: 1 }),
+    );
+    expect(result).toMatchObject({ value: 0, turned: true });
+    expect(reached(result.range)).toMatchObject({ lower: 0, sides: "upper-only" });
+    expect(reached(result.range).upper).toBeLessThan(1);
+    expect(codes(result)).toEqual(["science/ground-and-treatment", "science/ratio-turned"]);
+  });
+
+  it("in clumps are worth less", () => {
+    const even = reached(
+      compareCounts({ counts: [9, 9, 9, 9], effortEach: 1 }, { counts: [5, 5, 5, 5], effortEach: 1 }),
+    );
+    const clumped = reached(
+      compareCounts({ counts: [0, 27, 2, 7], effortEach: 1 }, { counts: [1, 12, 0, 7], effortEach: 1 }),
+    );
+    expect(even.value).toBeCloseTo(clumped.value, 12);
+    expect(reached(even.range).method).toBe("rate-ratio-exact");
+    expect(reached(clumped.range).method).toBe("rate-ratio-scaled");
+    expect(reached(clumped.range).upper).toBeGreaterThan(reached(even.range).upper);
+    expect(reached(clumped.chance)).toBeGreaterThan(reached(even.chance));
+  });
+
+  it("of one hole each say that clumps cannot be seen", () => {
+    const result = reached(compareCounts({ counts: [9], effortEach: 1 }, { counts: [5], effortEach: 1 }));
+    expect(codes(result)).toContain("science/unevenness-not-known");
+  });
+
+  it("by the area of holes of unlike size", () => {
+    const result = reached(
+      compareCounts({ counts: [8, 8], effortEach: 0.04 }, { counts: [18, 18], effortEach: 0.09 }),
+    );
+    expect(result.value).toBeCloseTo(1, 12);
+  });
+
+  it("give reasons", () => {
+    expect(reasonOf(compareCounts({ counts: [0], effortEach: 1 }, { counts: [0], effortEach: 1 }))).toBe(
+      "science/nothing-in-either",
+    );
+    expect(reasonOf(compareCounts({ counts: [], effortEach: 1 }, { counts: [1], effortEach: 1 }))).toBe(
+      "science/no-number",
+    );
+  });
+});
+
+describe("blocks", () => {
+  const table = [
+    { label: "none", blocks: seen([2.1, 2.8, 2.7, 2.9]) },
+    { label: "60", blocks: seen([4.9, 4.6, 4.6, 5.0]) },
+    { label: "90", blocks: seen([5.3, 5.2, 5.1, 6.1]) },
+  ];
+
+  it("look at every two with a level raised for their number", () => {
+    const result = reached(compareBlocks(table, DIFFERENCE));
+    expect(result.twos.map(({ first, second, word }) => [first, second, word])).toEqual([
+      ["none", "60", "clearly-different"],
+      ["none", "90", "clearly-different"],
+      ["60", "90", "probably-different"],
+    ]);
+    expect(result).toMatchObject({ n: 4, sampledBy: "blocks" });
+    const half = (reached(result.twos[0]?.range ?? failed("science/nothing-read")).upper -
+      (result.twos[0]?.value ?? 0)) as number;
+    expect(half).toBeGreaterThan(result.leastSignificant);
+  });
+
+  it("of two treatments are the pairs", () => {
+    const two = reached(compareBlocks(table.slice(0, 2), DIFFERENCE));
+    const same = reached(
+      comparePairs(
+        pairs([
+          [2.1, 4.9],
+          [2.8, 4.6],
+          [2.7, 4.6],
+          [2.9, 5.0],
+        ]),
+        "blocks",
+        DIFFERENCE,
+      ),
+    );
+    expect(two.twos[0]?.value).toBeCloseTo(same.value, 12);
+    expect(two.table.chance).toBeCloseTo(reached(same.chance), 9);
+    expect(two.twos[0]?.range.ok).toBe(true);
+    if (two.twos[0]?.range.ok)
+      expect(two.twos[0].range.value.lower).toBeCloseTo(reached(same.range).lower, 9);
+  });
+
+  it("as ratios", () => {
+    const doubled = table.map(({ label, blocks }) => ({
+      label,
+      blocks: blocks.map(({ value }) => ({ value: 2 * value, least: null })),
+    }));
+    const [one, two] = [reached(compareBlocks(table, RATIO)), reached(compareBlocks(doubled, RATIO))];
+    expect(one.twos.map(({ value }) => value.toFixed(9))).toEqual(
+      two.twos.map(({ value }) => value.toFixed(9)),
+    );
+    expect(one.leastSignificant).toBeGreaterThan(1);
+  });
+
+  it("give reasons", () => {
+    expect(reasonOf(compareBlocks([], DIFFERENCE))).toBe("science/too-few-treatments");
+    expect(
+      reasonOf(
+        compareBlocks(
+          [
+            { label: "a", blocks: seen([1, 0]) },
+            { label: "b", blocks: seen([1, 2]) },
+          ],
+          RATIO,
+        ),
+      ),
+    ).toBe("science/no-ratio-of-nothing");
+  });
+});
+
+describe("plan", () => {
+  it("is a band around the middle, and more for less", () => {
+    const spread = { spread: 0.1, degreesOfFreedom: 3, n: 4 };
+    const { needed, power, smallestVisible } = planFor(spread, 0.1, "pairs", "difference");
+    const { low, middle, high } = reached(needed);
+    expect(low).toBeLessThanOrEqual(middle);
+    expect(middle).toBeLessThanOrEqual(high);
+    expect(reached(planFor(spread, 0.05, "pairs", "difference").needed).middle).toBeGreaterThan(middle);
+    expect(reached(power)).toBeLessThan(0.8);
+    expect(reached(smallestVisible)).toBeGreaterThan(0.1);
+  });
+
+  it.each([0, -1, 1, Number.NaN])("is none for a ratio of %d", (worthwhile) => {
+    const plan = planFor({ spread: 0.5, degreesOfFreedom: 5, n: 6 }, worthwhile, "pairs", "ratio");
+    expect(reasonOf(plan.needed)).toBe("science/no-worthwhile-difference");
+    expect(reasonOf(plan.power)).toBe("science/no-worthwhile-difference");
+  });
+
+  it("holds the high end to what is planned for", () => {
+    const plan = planFor({ spread: 1, degreesOfFreedom: 2, n: 3 }, 0.1, "pairs", "difference");
+    expect(reached(plan.needed)).toMatchObject({ high: 1000 });
+    expect(
+      reasonOf(planFor({ spread: 1, degreesOfFreedom: 2, n: 3 }, 0.01, "pairs", "difference").needed),
+    ).toBe("science/too-many-samples");
+  });
+});
+
+describe("spots of strips", () => {
+  it("become one number a strip, with what they are worth", () => {
+    const result = reached(
+      meansOfStrips(
+        [
+          { label: "a", spots: seen([12, 13, 11]) },
+          { label: "b", spots: seen([9, 8, 10]) },
+          { label: "c", spots: seen([15, 14, 16]) },
+          { label: "empty", spots: [] },
+        ],
+        "difference",
+      ),
+    );
+    expect(result.strips.map(({ value }) => value)).toEqual([12, 9, 15]);
+    expect(result.cautions).toEqual([
+      { code: "science/spots-are-sub-samples", facts: { spots: 9, strips: 3, worth: 3 } },
+    ]);
+  });
+
+  it("give reasons", () => {
+    expect(reasonOf(meansOfStrips([], "difference"))).toBe("science/nothing-read");
+    expect(reasonOf(meansOfStrips([{ label: "a", spots: seen([0]) }], "ratio"))).toBe(
+      "science/no-ratio-of-nothing",
+    );
+  });
+});
