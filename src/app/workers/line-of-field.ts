@@ -27,9 +27,15 @@ export const addUp = (
   packed: EntryColumns | undefined,
   frame: LineFrame,
 ): Result<AddedUp> => {
-  // A rope number that was set back leaves the line open though its last mark was read, so those lines, and
-  // lines of totals, are read mark by mark.
-  if (packed === undefined || frame.way === "totals" || valuesOf(packed, "type").includes("set-mark")) {
+  // A rope number that was set back, or a last mark that was corrected or taken back, leaves the line open
+  // though that mark was read: those lines, and lines of totals, are read mark by mark.
+  if (
+    packed === undefined ||
+    frame.way === "totals" ||
+    "takesBack" in packed.columns ||
+    "replaces" in packed.columns ||
+    valuesOf(packed, "type").includes("set-mark")
+  ) {
     const entries = packed === undefined ? ok([]) : currentEntries({ id, ...packed });
     if (!entries.ok) return entries;
     const reading = readLine(entries.value, frame);

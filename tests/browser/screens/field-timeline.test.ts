@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { until } from "../drivers/driver.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
 import { yearsSample } from "./years-sample.ts";
 
@@ -71,7 +72,7 @@ it("asks once before it deletes, and brings it back", async () => {
   await timeline().getByText("30 days under Deleted records").waitFor();
   await touch("Yes, delete it");
   await timeline().getByText("Deleted: Tilled, 2 Apr 2024, Straw left.").waitFor();
-  expect((await rows()).some((row) => row.startsWith("Tilled"))).toBe(false);
+  await until("it is in no row", async () => !(await rows()).some((row) => row.startsWith("Tilled")));
   await touch(/^Undo: Tilled/);
   await timeline().locator(".timeline", { hasText: "Tilled" }).waitFor();
 });
