@@ -70,12 +70,16 @@ export async function startChromium(
       if (profile === undefined) {
         removeFolder(folder);
       }
-      if (problems.length > 0) {
-        throw new Error(`Problems on the page:\n${problems.map((p) => `${p.kind}: ${p.text}`).join("\n")}`);
+      // A service worker whose fetching is broken off by the closing is no fault of the page.
+      const real = problems.filter(({ text }) => !text.startsWith(BROKEN_OFF));
+      if (real.length > 0) {
+        throw new Error(`Problems on the page:\n${real.map((p) => `${p.kind}: ${p.text}`).join("\n")}`);
       }
     },
   };
 }
+
+const BROKEN_OFF = "An unknown error occurred when fetching the script.";
 
 function tabOf(page: Page): ChromiumTab {
   return {
