@@ -70,8 +70,6 @@ export const FullView = (props: {
         event.preventDefault();
         props.onClose();
       }}
-      // The browser may close it by itself, at Back.
-      onClose={props.onClose}
     >
       <div class="full-view-head">
         <Key onPress={props.onClose}>{common.close}</Key>
