@@ -48,7 +48,7 @@ const numberOf = (text: string): number => {
 };
 
 /**
- * Random points of one strip: every place of the strip clear of its headland is as likely as any other, and a
+ * Random points of one strip: all places of the strip clear of its headland are equally likely, and a
  * point too near to one before it is drawn again (simple sequential inhibition). When the last ones find no
  * room the strip is begun anew, up to 20 times.
  *

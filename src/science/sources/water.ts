@@ -9,11 +9,12 @@ export const WATER_SOURCES = {
   },
   "fao-56-table-19": {
     citation:
-      "FAO-56, Table 19, read in transcriptions: water held by soils, readily and totally evaporable water",
+      "FAO-56, Table 19, read second-hand in two copies: water held by soils, readily and totally evaporable water",
     mark: "published",
   },
   "fao-56-table-22": {
-    citation: "FAO-56, Table 22, read in transcriptions: rooting depth and depletion fraction of crops",
+    citation:
+      "FAO-56, Table 22, read second-hand in two copies: rooting depth and depletion fraction of crops",
     mark: "published",
   },
   "fao-56-from-memory": {

@@ -138,7 +138,7 @@ export interface CropRoots {
 /**
  * Greatest rooting depth and depletion fraction of a crop. Young crops and soils with a pan root less deep.
  *
- * Source: FAO-56, Table 22, read in transcriptions; the person can change both.
+ * Source: FAO-56, Table 22, read second-hand in two copies; the person can change both.
  *
  * @example
  * rootsOf("potato").depth // => { low: 0.4, high: 0.6, unit: "m" }

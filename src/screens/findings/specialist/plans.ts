@@ -28,7 +28,7 @@ export const plansMethods: Readonly<Record<Id, MethodWords>> = {
   },
   "random-points": {
     title: "Random points per strip (stratified, with a least distance)",
-    says: "Every place of a strip is as likely as any other; a point too near to one before it is drawn again. The same seed gives the same points.",
+    says: "All places of a strip are equally likely; a point too near to one before it is drawn again. The same seed gives the same points.",
   },
   "w-walk": {
     title: "Walk in the shape of a W",
