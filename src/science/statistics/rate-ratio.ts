@@ -72,14 +72,19 @@ export const rateRatioRange = (
   const shrink = shrinkOf(unevenness, tail);
   if (!shrink.ok) return shrink;
   const [x, y] = [a.count / shrink.value, b.count / shrink.value];
-  const toRatio = (share: number): number => (share * b.effort) / ((1 - share) * a.effort);
+  const toRatio = (share: number, of: Rate, against: Rate): number =>
+    (share * against.effort) / ((1 - share) * of.effort);
   const low = x === 0 ? ok(0) : betaQuantile(tail, x, y + 1);
-  const high = y === 0 ? null : betaQuantile(1 - tail, x + 1, y);
+  // The upper end is the lower one turned round: near 1 a share has no digits left to take from 1.
+  const high = y === 0 ? null : betaQuantile(tail, y, x + 1);
   if (!low.ok) return low;
   if (high !== null && !high.ok) return high;
   // Counts that are worth next to nothing leave a share that cannot be told from all.
-  const upper = high === null ? null : toRatio(high.value);
-  return ok({ lower: toRatio(low.value), upper: upper !== null && Number.isFinite(upper) ? upper : null });
+  const upper = high === null ? null : 1 / toRatio(high.value, b, a);
+  return ok({
+    lower: toRatio(low.value, a, b),
+    upper: upper !== null && Number.isFinite(upper) ? upper : null,
+  });
 };
 
 /** Between these chances the level is looked for; beyond, t over z has no digits left. */

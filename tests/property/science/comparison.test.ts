@@ -135,8 +135,7 @@ describe("counts", () => {
             reached(rateRatioRange(a, b, unevenness, 0.95)),
             reached(rateRatioRange(b, a, unevenness, 0.95)),
           ];
-          // The ends are found by halving, to about one in ten thousand.
-          expect(one.lower * (other.upper ?? 0)).toBeCloseTo(1, 3);
+          expect(one.lower * (other.upper ?? 0)).toBeCloseTo(1, 4);
           near(reached(rateRatioChance(a, b, unevenness)), reached(rateRatioChance(b, a, unevenness)));
         },
       ),
