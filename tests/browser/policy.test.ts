@@ -50,6 +50,8 @@ it("has no code or style in the page itself", async () => {
   chromium = await startChromium();
   host = await serveBuilt({ directory: builtFolder, under: "/" });
   await chromium.open(host.url);
+  // Closed before, the browser would report that the worker's script was broken off.
+  await untilControlled(chromium);
   const inline = await chromium.run(
     () => document.querySelectorAll("script:not([src]), style, [style]").length,
   );
@@ -60,6 +62,7 @@ it("fails a test that passes over a violation", async () => {
   const watched = await startChromium();
   host = await serveBuilt({ directory: builtFolder, under: "/" });
   await watched.open(host.url);
+  await untilControlled(watched);
   await watched.run(() =>
     fetch("http://localhost:1/").then(
       () => "done",

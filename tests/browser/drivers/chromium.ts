@@ -70,16 +70,12 @@ export async function startChromium(
       if (profile === undefined) {
         removeFolder(folder);
       }
-      // A service worker whose fetching is broken off by the closing is no fault of the page.
-      const real = problems.filter(({ text }) => !text.startsWith(BROKEN_OFF));
-      if (real.length > 0) {
-        throw new Error(`Problems on the page:\n${real.map((p) => `${p.kind}: ${p.text}`).join("\n")}`);
+      if (problems.length > 0) {
+        throw new Error(`Problems on the page:\n${problems.map((p) => `${p.kind}: ${p.text}`).join("\n")}`);
       }
     },
   };
 }
-
-const BROKEN_OFF = "An unknown error occurred when fetching the script.";
 
 function tabOf(page: Page): ChromiumTab {
   return {
