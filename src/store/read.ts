@@ -78,10 +78,10 @@ export const readColumns = (
 const MANY = 200;
 
 const entriesRows = async (db: Database, ids: readonly RecordId[]): Promise<readonly EntriesRow[]> => {
-  const { store } = db.transaction("entries");
   const sorted = [...new Set(ids)].sort();
   const [first, last] = [sorted[0], sorted.at(-1)];
   if (first === undefined || last === undefined) return [];
+  const { store } = db.transaction("entries");
   const span = IDBKeyRange.bound(first, last);
   if (sorted.length >= MANY && (await store.count(span)) < sorted.length * 4) {
     const wanted = new Set(sorted);

@@ -2,6 +2,7 @@
 import { useRef, useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { ManagementEvent } from "../../record/kinds/event.ts";
+import { useAfterFrames } from "../parts/after-frames.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { useLastShown } from "../parts/last-shown.ts";
@@ -12,7 +13,6 @@ import { useOnce } from "../parts/once.ts";
 import { useToday } from "../parts/visits.ts";
 import { CAUTION_WORDS } from "../parts/words.cautions.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import { useAfterFrames } from "./after-frames.ts";
 import { Axis } from "./timeline-axis.tsx";
 import { DayChoice, RainForm, StripChoice } from "./timeline-form.tsx";
 import { handOf, type TimelineHand } from "./timeline-hand.ts";

@@ -2,13 +2,13 @@
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { EarlierResult } from "../../record/kinds/earlier.ts";
+import { useAfterFrames } from "../parts/after-frames.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { useLastShown } from "../parts/last-shown.ts";
 import { useLive } from "../parts/live.ts";
 import { writeDay } from "../parts/numbers.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import { useAfterFrames } from "./after-frames.ts";
 import { YearsCharts } from "./years-charts.tsx";
 import { DayRows } from "./years-day.tsx";
 import { readYears, type StripFound, type YearFound, type YearsNow } from "./years-model.ts";

@@ -87,8 +87,7 @@ it("opens without holding up a touch, and shows no more lines than a thumb can p
   await slowed(phone.chromium.page);
   const tasks = [await open(), await open(), await open(), await open(), await open()];
   // The machine does other things beside: the quickest opening tells what the screen itself takes.
-  // Twice the 50 ms that a touch may wait: everything of the day stands on this screen (own limit).
-  expect(Math.min(...tasks), `longest tasks of the openings: ${tasks.join(", ")}`).toBeLessThanOrEqual(120);
+  expect(Math.min(...tasks), `longest tasks of the openings: ${tasks.join(", ")}`).toBeLessThanOrEqual(50);
   expect(await phone.chromium.run(() => globalThis.readings)).toBe(0);
   expect(await phone.chromium.page.locator(".rows > li").count()).toBe(24);
   await phone.touch("Show 12 more");
@@ -97,5 +96,5 @@ it("opens without holding up a touch, and shows no more lines than a thumb can p
 
 it("opens the start of Measure without holding up a touch", async () => {
   const tasks = [await openHome(), await openHome(), await openHome(), await openHome(), await openHome()];
-  expect(Math.min(...tasks), `longest tasks of the openings: ${tasks.join(", ")}`).toBeLessThanOrEqual(120);
+  expect(Math.min(...tasks), `longest tasks of the openings: ${tasks.join(", ")}`).toBeLessThanOrEqual(50);
 });

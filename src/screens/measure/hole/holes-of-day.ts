@@ -29,6 +29,7 @@ export const readHoles = async (
   const headers = observations.flatMap(({ id, body }) =>
     body.type === "hole" ? [{ id, header: body }] : [],
   );
+  if (headers.length === 0) return [];
   const wanted = new Set(
     headers.flatMap(({ header }) => (header.template === null ? [] : [header.template])),
   );

@@ -66,7 +66,7 @@ export const StripOfVisit = (props: { readonly now: VisitNow; readonly strip: St
           ) : null}
         </>
       )}
-      <StripHoles visit={now.visit.id} strip={strip.id} />
+      {strip.holes.length === 0 ? null : <StripHoles visit={now.visit.id} strip={strip.id} />}
       <StripRings soak={strip.soak} guessMm={strip.guesses["soaked-in-60-min-mm"] ?? null} />
       {grass === null ? null : <p class="beside-grass">{grass}</p>}
       {now.strips.length < 2 ? null : (

@@ -1,6 +1,7 @@
 /** Today in this field: everything measured strip by strip, the farm's yardstick, and the keys for what is next. */
 
 import type { RecordId } from "../../../record/ids.ts";
+import { AfterFrames } from "../../parts/after-frames.ts";
 import { type House, useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
@@ -59,15 +60,19 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
       <Notices now={now} today={today} />
       {named || field.deleted ? null : <Naming field={field} />}
       {now.strips.length === 0 ? <p class="nothing-yet">{words.visit.noStrips}</p> : null}
-      {now.strips.map((strip) => (
-        <StripOfVisit key={strip.id} now={now} strip={strip} />
+      {now.strips.map((strip, at) => (
+        <AfterFrames key={strip.id} frames={at}>
+          <StripOfVisit now={now} strip={strip} />
+        </AfterFrames>
       ))}
-      {now.yardstick === null ? null : <OldGrass yardstick={now.yardstick} day={now.visit.body.day} />}
-      <Without now={now} />
-      <ToHandOver now={now} />
-      <NotesOfVisit visits={now.visits.map(({ id }) => id)} closed={field.deleted} />
-      <HarvestYear now={now} />
-      <CorrectDay now={now} />
+      <AfterFrames frames={now.strips.length}>
+        {now.yardstick === null ? null : <OldGrass yardstick={now.yardstick} day={now.visit.body.day} />}
+        <Without now={now} />
+        <ToHandOver now={now} />
+        <NotesOfVisit visits={now.visits.map(({ id }) => id)} closed={field.deleted} />
+        <HarvestYear now={now} />
+        <CorrectDay now={now} />
+      </AfterFrames>
       <div class="ruled beside">
         <LinkKey to={href(field.deleted ? { at: "deleted" } : { at: "field", field: field.id })}>
           {field.deleted ? useWordsOf(SEND_WORDS).deleted.title : words.visit.fieldPage}

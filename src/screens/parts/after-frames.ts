@@ -1,3 +1,4 @@
+import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 
 /**
@@ -22,4 +23,13 @@ export const useAfterFrames = (frames: number): boolean => {
     };
   }, [frames]);
   return after;
+};
+
+/** Shows its children once the page was drawn so many times; 0 at once. */
+export const AfterFrames = (props: {
+  readonly frames: number;
+  readonly children: ComponentChildren;
+}): ComponentChildren => {
+  const after = useAfterFrames(Math.max(1, props.frames));
+  return props.frames === 0 || after ? props.children : null;
 };
