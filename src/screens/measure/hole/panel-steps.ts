@@ -1,7 +1,8 @@
-/** Panels as steps of the browser's history: Back closes the panel that is open before it leaves the hole. */
+/** The panels of a hole as steps of the browser's history. */
 import { effect } from "@preact/signals";
 import { useEffect } from "preact/hooks";
 import { LAYERS } from "../../../record/hole/entries.ts";
+import { type PanelSteps, useSteps } from "../../parts/panel-steps.ts";
 import type { HoleModel } from "./model.ts";
 import { NO_PANEL, PANELS, type PanelName, type Stand } from "./stand.ts";
 
@@ -34,63 +35,32 @@ const standNow = (): Stand | null => {
   return { panel: { name, about }, layer: at, task: doing };
 };
 
-/**
- * Keeps hole and history in step. Opening a panel adds a step; closing it by a key of its own goes back by
- * it, so that no step is left over that Back would seem to do nothing at. A page that is loaded again
- * comes back to the same layer, the same task and the same panel.
- */
-export const usePanelSteps = (model: HoleModel): void => {
-  useEffect(() => {
-    const at = standNow();
-    if (at !== null) model.standAt(at);
-    // Going back takes a moment; what is asked for meanwhile is looked at when the browser has arrived.
-    let going = false;
-    const follow = (): void => {
-      const panel = model.panel.value;
-      const layer = model.layer.value;
-      const task = model.task.value;
-      // Before the entries are read nobody knows where work stopped.
-      if (going || model.stored.value === undefined) return;
-      const now = standNow();
-      const state = { panel: panel.name, about: panel.about, layer, task };
-      const up = DEPTH[panel.name] - DEPTH[now?.panel.name ?? "none"];
-      if (up > 0) history.pushState(state, "");
-      else if (up < 0) {
-        going = true;
-        history.go(up);
-      } else if (
-        now === null ||
-        now.panel.name !== panel.name ||
-        now.panel.about !== panel.about ||
-        now.layer !== layer ||
-        now.task !== task
-      )
-        history.replaceState(state, "");
-    };
-    const stop = effect(follow);
-    const arrived = (): void => {
-      if (going) {
-        going = false;
-        follow();
-        return;
-      }
-      const { name, about } = standNow()?.panel ?? NO_PANEL;
-      model.open(name, about);
-    };
-    const leaveByKey = (event: KeyboardEvent): void => {
-      if (event.key !== "Escape" || model.panel.value.name === "none") return;
-      event.preventDefault();
-      model.leave();
-    };
-    addEventListener("popstate", arrived);
-    addEventListener("keydown", leaveByKey);
-    return () => {
-      stop();
-      removeEventListener("popstate", arrived);
-      removeEventListener("keydown", leaveByKey);
-    };
-  }, [model]);
-};
+const steps = (model: HoleModel): PanelSteps<Stand> => ({
+  now: () => {
+    const stand = { panel: model.panel.value, layer: model.layer.value, task: model.task.value };
+    // Before the entries are read nobody knows where work stopped.
+    return model.stored.value === undefined ? null : stand;
+  },
+  kept: standNow,
+  depth: (stand) => DEPTH[stand?.panel.name ?? "none"],
+  same: (a, b) =>
+    a.panel.name === b.panel.name &&
+    a.panel.about === b.panel.about &&
+    a.layer === b.layer &&
+    a.task === b.task,
+  state: ({ panel, layer, task }) => ({ panel: panel.name, about: panel.about, layer, task }),
+  begin: (stand) => {
+    if (stand !== null) model.standAt(stand);
+  },
+  arrive: (stand) => {
+    const { name, about } = stand?.panel ?? NO_PANEL;
+    model.open(name, about);
+  },
+  leave: model.leave,
+});
+
+/** Keeps the panels, the layer and the task of a hole in step with the browser's history. */
+export const usePanelSteps = (model: HoleModel): void => useSteps(model, steps);
 
 /**
  * Moves the focus along with panels: into one that opens, back to its key when it closes. Without this a

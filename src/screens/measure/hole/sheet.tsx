@@ -1,8 +1,10 @@
 /** The sheet of one hole: worms per hole, then per m²; where they were found, who they are, what was touched. */
+
 import { useState } from "preact/hooks";
 import { LAYERS, WORM_GROUPS } from "../../../record/hole/entries.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import { sentenceFor } from "../../catalogue.ts";
+import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { AskOnce } from "../../parts/ask-once.tsx";
 import { useHouse } from "../../parts/house.ts";
@@ -19,7 +21,6 @@ import { type HoleSheet, readHoleSheet } from "./sheet-model.ts";
 import { Raw } from "./sheet-raw.tsx";
 import { sidesWords, sizeWords } from "./sizes.ts";
 import { HOLE_WORDS } from "./words.ts";
-import { WorkedOutOf } from "./worked-out.tsx";
 import "./hole.css";
 
 export const HoleSheetScreen = (props: { readonly hole: RecordId<"observation"> }) => {
@@ -216,7 +217,7 @@ const WorkedOut = ({ sheet }: Part) => {
         </p>
       ) : null}
       {open ? (
-        <WorkedOutOf methods={worked.methods} sources={worked.sources} />
+        <MethodList methods={worked.methods} sources={worked.sources} />
       ) : (
         <Key onPress={() => setOpen(true)}>{words.sheets.formulas}</Key>
       )}

@@ -1,9 +1,11 @@
 /** Worms of one strip so far today: per hole, then per m², kinds of grown worms, and what guides say of it. */
+
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import type { Result } from "../../../record/result.ts";
 import type { Bounds, Estimate } from "../../../science/estimate.ts";
 import { sentenceFor } from "../../catalogue.ts";
+import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
@@ -16,7 +18,6 @@ import { useWordsOf } from "../../parts/words-of.ts";
 import type { DayHole } from "./holes-of-day.ts";
 import { type StripHoles as Found, readStripHoles } from "./strip-model.ts";
 import { HOLE_WORDS } from "./words.ts";
-import { WorkedOutOf } from "./worked-out.tsx";
 import "./hole.css";
 
 /**
@@ -104,7 +105,7 @@ const Figure = ({ found }: Part) => {
       {guess === null ? null : <p>{words.strip.guess(writeNumber(guess, TONGUE, 1))}</p>}
       {left}
       {open ? (
-        <WorkedOutOf
+        <MethodList
           methods={[...new Set([...first.value.methods, ...(more?.ok === true ? more.value.methods : [])])]}
           sources={[...new Set([...first.value.sources, ...(more?.ok === true ? more.value.sources : [])])]}
         />

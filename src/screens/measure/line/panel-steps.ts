@@ -1,6 +1,5 @@
-/** Panels as steps of the browser's history: Back closes the panel that is open before it leaves the line. */
-import { effect } from "@preact/signals";
-import { useEffect } from "preact/hooks";
+/** The panels of a line as steps of the browser's history. */
+import { type PanelSteps, useSteps } from "../../parts/panel-steps.ts";
 import type { Asking, LineModel } from "./model.ts";
 
 /** How many steps above the line itself each panel lies. */
@@ -32,51 +31,18 @@ const stepNow = (): Step => {
   return { panel: "marks", mark: 0 };
 };
 
-/**
- * Keeps panel and history in step. Opening a panel adds a step; closing it by a key of its own goes back by
- * it, so that no step is left over that Back would seem to do nothing at. A page that is loaded again
- * inside a panel opens it again.
- */
-export const usePanelSteps = (model: LineModel): void => {
-  useEffect(() => {
-    const at = stepNow();
-    if (at.panel !== "marks") model.ask(at.panel, at.mark);
-    // Going back takes a moment; what is asked for meanwhile is looked at when the browser has arrived.
-    let going = false;
-    const follow = (): void => {
-      const panel = model.asking.value;
-      const mark = model.correcting.value;
-      if (going) return;
-      const now = stepNow();
-      const up = DEPTH[panel] - DEPTH[now.panel];
-      if (up > 0) history.pushState({ panel, mark }, "");
-      else if (up < 0) {
-        going = true;
-        history.go(up);
-      } else if (panel !== now.panel || (panel !== "marks" && mark !== now.mark))
-        history.replaceState({ panel, mark }, "");
-    };
-    const stop = effect(follow);
-    const arrived = (): void => {
-      if (going) {
-        going = false;
-        follow();
-        return;
-      }
-      const { panel, mark } = stepNow();
-      model.ask(panel, mark);
-    };
-    const closeByKey = (event: KeyboardEvent): void => {
-      if (event.key !== "Escape" || model.asking.value === "marks") return;
-      event.preventDefault();
-      model.leavePanel();
-    };
-    addEventListener("popstate", arrived);
-    addEventListener("keydown", closeByKey);
-    return () => {
-      stop();
-      removeEventListener("popstate", arrived);
-      removeEventListener("keydown", closeByKey);
-    };
-  }, [model]);
-};
+const steps = (model: LineModel): PanelSteps<Step> => ({
+  now: () => ({ panel: model.asking.value, mark: model.correcting.value }),
+  kept: stepNow,
+  depth: (step) => DEPTH[step?.panel ?? "marks"],
+  same: (a, b) => a.panel === b.panel && (a.panel === "marks" || a.mark === b.mark),
+  state: (step) => step,
+  begin: (step) => {
+    if (step !== null && step.panel !== "marks") model.ask(step.panel, step.mark);
+  },
+  arrive: (step) => model.ask(step?.panel ?? "marks", step?.mark ?? 0),
+  leave: model.leavePanel,
+});
+
+/** Keeps the panels of a line and the browser's history in step. */
+export const usePanelSteps = (model: LineModel): void => useSteps(model, steps);

@@ -1,6 +1,5 @@
-/** Panels of a ring as steps of the browser's history: Back closes the panel before it leaves the ring. */
-import { effect } from "@preact/signals";
-import { useEffect } from "preact/hooks";
+/** The panels of a ring as steps of the browser's history. */
+import { type PanelSteps, useSteps } from "../../parts/panel-steps.ts";
 import type { Panel, RingModel } from "./ring-model.ts";
 
 /** How many steps above the ring itself each panel lies. */
@@ -39,51 +38,18 @@ const stepNow = (): Step => {
   return { panel: "keys", about: "" };
 };
 
-/**
- * Keeps panel and history in step. Closing a panel by a key of its own goes back by its step, so that no step
- * is left over that Back would seem to do nothing at. A page that is loaded again inside a panel opens it
- * again.
- */
-export const useRingSteps = (model: RingModel): void => {
-  useEffect(() => {
-    const at = stepNow();
-    if (at.panel !== "keys") model.open(at.panel, at.about);
-    // Going back takes a moment; what is asked for meanwhile is looked at when the browser has arrived.
-    let going = false;
-    const follow = (): void => {
-      const panel = model.panel.value;
-      const about = model.about.value;
-      if (going) return;
-      const now = stepNow();
-      const up = DEPTH[panel] - DEPTH[now.panel];
-      if (up > 0) history.pushState({ ringPanel: panel, about }, "");
-      else if (up < 0) {
-        going = true;
-        history.go(up);
-      } else if (panel !== now.panel || about !== now.about)
-        history.replaceState(panel === "keys" ? null : { ringPanel: panel, about }, "");
-    };
-    const stop = effect(follow);
-    const arrived = (): void => {
-      if (going) {
-        going = false;
-        follow();
-        return;
-      }
-      const { panel, about } = stepNow();
-      model.open(panel, about);
-    };
-    const onEscape = (event: KeyboardEvent): void => {
-      if (event.key !== "Escape" || model.panel.value === "keys") return;
-      event.preventDefault();
-      model.close();
-    };
-    addEventListener("popstate", arrived);
-    addEventListener("keydown", onEscape);
-    return () => {
-      stop();
-      removeEventListener("popstate", arrived);
-      removeEventListener("keydown", onEscape);
-    };
-  }, [model]);
-};
+const steps = (model: RingModel): PanelSteps<Step> => ({
+  now: () => ({ panel: model.panel.value, about: model.about.value }),
+  kept: stepNow,
+  depth: (step) => DEPTH[step?.panel ?? "keys"],
+  same: (a, b) => a.panel === b.panel && a.about === b.about,
+  state: ({ panel, about }) => (panel === "keys" ? null : { ringPanel: panel, about }),
+  begin: (step) => {
+    if (step !== null && step.panel !== "keys") model.open(step.panel, step.about);
+  },
+  arrive: (step) => model.open(step?.panel ?? "keys", step?.about ?? ""),
+  leave: model.close,
+});
+
+/** Keeps the panels of a ring and the browser's history in step. */
+export const useRingSteps = (model: RingModel): void => useSteps(model, steps);

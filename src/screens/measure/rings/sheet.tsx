@@ -1,6 +1,8 @@
 /** The specialist's sheet of one ring: every reading, how it stood, what it says, and how it was worked out. */
+
 import type { RecordId } from "../../../record/ids.ts";
 import { sentenceFor } from "../../catalogue.ts";
+import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { AskOnce } from "../../parts/ask-once.tsx";
 import { useHouse } from "../../parts/house.ts";
@@ -11,7 +13,6 @@ import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { Curve } from "./curve.tsx";
-import { SheetMethods } from "./sheet-methods.tsx";
 import { readRingSheet } from "./sheet-model.ts";
 import { SheetConditions, SheetHeadline, SheetPours, SheetReadings } from "./sheet-parts.tsx";
 import { RING_WORDS } from "./words.ts";
@@ -68,7 +69,12 @@ export const RingSheetScreen = (props: { readonly ring: RecordId<"observation"> 
       <SheetReadings sheet={sheet} />
       <SheetPours sheet={sheet} />
       <SheetConditions sheet={sheet} />
-      <SheetMethods methods={sheet.methods} sources={sheet.sources} />
+      {sheet.methods.length === 0 ? null : (
+        <section class="ruled">
+          <h2>{words.sheet.workedOut}</h2>
+          <MethodList methods={sheet.methods} sources={sheet.sources} />
+        </section>
+      )}
       <section class="ruled keys">
         <AskOnce
           label={words.sheet.delete}

@@ -425,8 +425,6 @@ const english = {
     oneRing: "One ring is one point: a range needs three rings of a strip.",
     comparing: "Ring figures are for comparing places, not for sizing drains or structures.",
     workedOut: "How this was worked out",
-    constants: "Constants",
-    sources: "Sources",
     toRing: "Back to this ring",
     board: "Rings of the day",
     delete: "Delete this ring",

@@ -87,6 +87,8 @@ export const valueAxis = (
     ...points.map(({ value, upper }) => Math.min(upper ?? value, MOST_RANGE * largest)),
   );
   if (!(most > 0)) return { end: 1, step: 0.5 };
+  // Numbers this near to 0 have no digits left to be divided.
+  if (most < 1e-300) return { end: most, step: most };
   const wanted = most / PARTS;
   const power = 10 ** Math.floor(Math.log10(wanted));
   const step = power * (STEPS.find((one) => one * power >= wanted * 0.999_999) ?? 10);
