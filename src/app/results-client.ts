@@ -52,6 +52,27 @@ interface Tokens {
   readonly others: string;
 }
 
+type ReadKept<T> = (field: RecordId<"field">, token: string) => Promise<T | undefined>;
+
+/**
+ * What was kept is large, and several parts of a page ask for the same at once: it is read once for each state
+ * of the field. What was not kept is asked for again.
+ */
+const readOnce = <T>(read: ReadKept<T>): ReadKept<T> => {
+  let last: { readonly of: string; readonly found: Promise<T | undefined> } | undefined;
+  return (field, token) => {
+    const of = `${field} ${token}`;
+    if (last?.of === of) return last.found;
+    const now = { of, found: read(field, token) };
+    last = now;
+    const forget = (): void => {
+      if (last === now) last = undefined;
+    };
+    now.found.then((value) => value === undefined && forget(), forget);
+    return now.found;
+  };
+};
+
 /** The desk over a connection of the page. */
 export const resultsDesk = (connection: Connection): ResultsDesk => {
   const ask = asker();
@@ -95,19 +116,20 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
     running.set(job, work);
     return work;
   };
-  const keptCover = async (field: RecordId<"field">, { cover }: Tokens): Promise<FieldCover | undefined> =>
-    got(await keptSummary(connection, field, FIELD_COVER_VERSION, cover)) as FieldCover | undefined;
-  const keptOthers = async (
-    field: RecordId<"field">,
-    { others }: Tokens,
-  ): Promise<HolesAndRings | undefined> =>
-    got(await keptSummary(connection, field, HOLES_AND_RINGS_VERSION, others)) as HolesAndRings | undefined;
+  const keptCover = readOnce(
+    async (field, token) =>
+      got(await keptSummary(connection, field, FIELD_COVER_VERSION, token)) as FieldCover | undefined,
+  );
+  const keptOthers = readOnce(
+    async (field, token) =>
+      got(await keptSummary(connection, field, HOLES_AND_RINGS_VERSION, token)) as HolesAndRings | undefined,
+  );
   return {
     field: async (fields, wanted) => {
       const [field] = fields;
       if (field === undefined) return { lines: 0, unfinished: [], onDays: [] };
       const tokens = await tokensOf(fields, wanted);
-      const kept = await keptCover(field, tokens);
+      const kept = await keptCover(field, tokens.cover);
       return kept ?? (await onceWorkedOut(field, fields, wanted, tokens)).cover;
     },
     all: async (fields, wanted) => {
@@ -115,7 +137,10 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
       if (field === undefined)
         return { cover: { lines: 0, unfinished: [], onDays: [] }, worms: [], soaked: [] };
       const tokens = await tokensOf(fields, wanted);
-      const [cover, others] = await Promise.all([keptCover(field, tokens), keptOthers(field, tokens)]);
+      const [cover, others] = await Promise.all([
+        keptCover(field, tokens.cover),
+        keptOthers(field, tokens.others),
+      ]);
       return cover !== undefined && others !== undefined
         ? { cover, ...others }
         : onceWorkedOut(field, fields, wanted, tokens);

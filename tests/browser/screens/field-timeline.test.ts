@@ -23,7 +23,8 @@ it("writes an event down in one touch, under today and the whole field", async (
   await timeline()
     .getByText(/^Written down: Harvested, .*, whole field\.$/)
     .waitFor();
-  expect((await rows())[0]).toMatch(/^Harvested\n/);
+  // The words stand as soon as it is kept; the list follows when the store has been read again.
+  await expect.poll(async () => (await rows())[0]).toMatch(/^Harvested\n/);
   // Visits stand on the same axis.
   expect((await rows())[1]).toMatch(/^Visit\n7 May 2024/);
 });
