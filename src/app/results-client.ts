@@ -8,8 +8,14 @@ import type { CoverWanted, FieldCover } from "../science/ground-cover/field-cove
 import { ReadFailed } from "../screens/parts/reader.ts";
 import type { ResultsDesk } from "../screens/parts/results-desk.ts";
 import type { Connection } from "../store/connection.ts";
-import { fieldToken, keepSummary, keptSummary } from "../store/field-states.ts";
-import type { ResultsAnswer, ResultsJob, ResultsQuestion, ResultsTable } from "./workers/results-talk.ts";
+import { fieldToken, keptSummary } from "../store/field-states.ts";
+import type {
+  ResultsAnswer,
+  ResultsJob,
+  ResultsQuestion,
+  ResultsTable,
+  Tokens,
+} from "./workers/results-talk.ts";
 
 const NO_WORKER: Problem["code"] = "results/no-worker";
 
@@ -46,11 +52,8 @@ const asker = (): Ask => {
     });
 };
 
-/** What results were kept under: worms and soak-in do not depend on what counts as ground cover. */
-interface Tokens {
-  readonly cover: string;
-  readonly others: string;
-}
+/** Ground cover came with the same message: it is drawn first, and this in a task of its own. */
+const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 type ReadKept<T> = (field: RecordId<"field">, token: string) => Promise<T | undefined>;
 
@@ -81,20 +84,6 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
     if (!result.ok) throw new ReadFailed(result.problem);
     return result.value;
   };
-  const workOut = async (
-    field: RecordId<"field">,
-    fields: readonly RecordId<"field">[],
-    wanted: CoverWanted,
-    tokens: Tokens,
-  ): Promise<FieldResults> => {
-    const results = got(await ask("field", { fields, wanted }));
-    const { cover, worms, soaked } = results;
-    // Losing them loses nothing, so nobody waits for them and a full device is no reason to say so here. Apart,
-    // because most screens want the cover alone.
-    void keepSummary(connection, field, FIELD_COVER_VERSION, tokens.cover, cover);
-    void keepSummary(connection, field, HOLES_AND_RINGS_VERSION, tokens.others, { worms, soaked });
-    return results;
-  };
   const tokensOf = async (
     fields: readonly RecordId<"field">[],
     { stoneCounts, target }: CoverWanted,
@@ -112,7 +101,9 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
     const job = `${field} ${tokens.cover}`;
     const there = running.get(job);
     if (there !== undefined) return there;
-    const work = workOut(field, fields, wanted, tokens).finally(() => running.delete(job));
+    const work = ask("field", { field, fields, wanted, keepUnder: tokens })
+      .then(got)
+      .finally(() => running.delete(job));
     running.set(job, work);
     return work;
   };
@@ -141,9 +132,10 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
         keptCover(field, tokens.cover),
         keptOthers(field, tokens.others),
       ]);
-      return cover !== undefined && others !== undefined
-        ? { cover, ...others }
-        : onceWorkedOut(field, fields, wanted, tokens);
+      if (cover !== undefined && others !== undefined) return { cover, ...others };
+      const results = await onceWorkedOut(field, fields, wanted, tokens);
+      await nextTask();
+      return results;
     },
     lines: async (asked) => (asked.length === 0 ? [] : got(await ask("lines", asked))),
   };

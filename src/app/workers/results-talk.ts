@@ -5,10 +5,22 @@ import type { Result } from "../../record/result.ts";
 import type { FieldResults } from "../../science/field-results.ts";
 import type { CoverWanted } from "../../science/ground-cover/field-cover.ts";
 
+/** What results are kept under: worms and soak-in do not depend on what counts as ground cover. */
+export interface Tokens {
+  readonly cover: string;
+  readonly others: string;
+}
+
 /** What the page may ask for, and what it gets. */
 export interface ResultsTable {
   field: {
-    readonly wants: { readonly fields: readonly RecordId<"field">[]; readonly wanted: CoverWanted };
+    readonly wants: {
+      readonly field: RecordId<"field">;
+      /** The field and all that are the same. */
+      readonly fields: readonly RecordId<"field">[];
+      readonly wanted: CoverWanted;
+      readonly keepUnder: Tokens;
+    };
     readonly gives: FieldResults;
   };
   lines: { readonly wants: readonly LineAsked[]; readonly gives: readonly LineSums[] };

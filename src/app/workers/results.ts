@@ -1,14 +1,31 @@
-/** The worker for results: opens the store for reading, works out fields and lines, hands back what came of it. */
+/** The worker for results: works out fields and lines, keeps what came of a field, and hands it back. */
 import { ok, type Result } from "../../record/result.ts";
-import { resultsOfField } from "../../science/field-results.ts";
+import { FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION } from "../../science/constants.ts";
+import { type FieldResults, resultsOfField } from "../../science/field-results.ts";
 import { type Connection, connect } from "../../store/connection.ts";
+import { keepSummary } from "../../store/field-states.ts";
 import { testsOfField } from "./field-tests.ts";
 import { sumsOfLines } from "./line-sums.ts";
-import type { ResultsAnswer, ResultsQuestion } from "./results-talk.ts";
+import type { ResultsAnswer, ResultsQuestion, ResultsTable } from "./results-talk.ts";
 
 // The page hears of a blocked or lost database by its own connection: twice would say nothing new.
 const open = (): Promise<Result<Connection>> => connect({ tell: () => undefined });
 let opened: Promise<Result<Connection>> | undefined;
+
+const resultsOf = async (
+  connection: Connection,
+  { field, fields, wanted, keepUnder }: ResultsTable["field"]["wants"],
+): Promise<Result<FieldResults>> => {
+  const tests = await testsOfField(connection, fields);
+  if (!tests.ok) return tests;
+  const results = resultsOfField(tests.value, wanted);
+  const { cover, worms, soaked } = results;
+  // Losing them loses nothing, so nobody waits for them and a full device is no reason to say so here. Apart,
+  // because most screens want the cover alone; and here, because copying them would hold up the page.
+  void keepSummary(connection, field, FIELD_COVER_VERSION, keepUnder.cover, cover);
+  void keepSummary(connection, field, HOLES_AND_RINGS_VERSION, keepUnder.others, { worms, soaked });
+  return ok(results);
+};
 
 const answer = async (question: ResultsQuestion): Promise<ResultsAnswer["answer"]> => {
   opened ??= open();
@@ -17,9 +34,9 @@ const answer = async (question: ResultsQuestion): Promise<ResultsAnswer["answer"
     opened = undefined;
     return connection;
   }
-  if (question.job === "lines") return sumsOfLines(connection.value, question.wants);
-  const tests = await testsOfField(connection.value, question.wants.fields);
-  return tests.ok ? ok(resultsOfField(tests.value, question.wants.wanted)) : tests;
+  return question.job === "lines"
+    ? sumsOfLines(connection.value, question.wants)
+    : resultsOf(connection.value, question.wants);
 };
 
 addEventListener("message", ({ data }: MessageEvent<ResultsQuestion>) => {
