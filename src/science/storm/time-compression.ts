@@ -31,6 +31,9 @@ interface Burst {
   readonly mmPerH: number;
 }
 
+/** What sums of many steps differ by through rounding alone, as a share of the rain. */
+const CRUMB = 1e-9;
+
 /** Where the storm stands. */
 interface Sky {
   soakedMm: number;
@@ -48,7 +51,8 @@ const soak = (sky: Sky, { hours, mmPerH }: Burst, sinceH: number, capacity: Capa
   if (mmPerH <= 0) return;
   const pondsMm = capacity.depthAtRate(mmPerH);
   const freeH = Math.max(0, (pondsMm - sky.soakedMm) / mmPerH);
-  if (freeH >= hours) {
+  // Room for all of it but a crumb of rounding is room for all of it.
+  if (freeH >= hours * (1 - CRUMB)) {
     sky.soakedMm += mmPerH * hours;
     return;
   }
@@ -64,6 +68,9 @@ const soak = (sky: Sky, { hours, mmPerH }: Burst, sinceH: number, capacity: Capa
   const after = Number.isFinite(along) ? capacity.depthAt(along) : sky.soakedMm;
   sky.soakedMm = Math.min(sky.soakedMm + mmPerH * left, Math.max(sky.soakedMm, after));
 };
+
+/** Runoff without the crumbs of rounding, which are not water. */
+const without = (ranOffMm: number, totalMm: number): number => (ranOffMm > CRUMB * totalMm ? ranOffMm : 0);
 
 /** The storm's own points with the moments asked for put between them. */
 const breaksOf = ({ points, minutes }: Rain, wanted: readonly number[]): readonly number[] =>
@@ -109,19 +116,21 @@ export const absorb = (rain: Rain, capacity: Capacity, wantedMin: readonly numbe
       rainMm = toMin === to.atMin ? to.mm : from.mm + (mmPerH * (toMin - from.atMin)) / 60;
       atMin = toMin;
     }
-    const { soakedMm } = sky;
-    if (wanted.has(toMin))
-      moments.push({ atMin, rainMm, soakedMm, ranOffMm: Math.max(0, rainMm - soakedMm) });
+    if (wanted.has(toMin)) {
+      const ranOffMm = without(rainMm - sky.soakedMm, rain.totalMm);
+      moments.push({ atMin, rainMm, soakedMm: rainMm - ranOffMm, ranOffMm });
+    }
   }
-  // Without ponding everything soaked in: no crumb of rounding may look like runoff.
-  const soakedMm = sky.pondsAtH === null ? rain.totalMm : Math.min(rain.totalMm, sky.soakedMm);
+  // Without runoff nothing ponded, and without ponding nothing ran off.
+  const ranOffMm = sky.pondsAtH === null ? 0 : without(rain.totalMm - sky.soakedMm, rain.totalMm);
+  const ponded = sky.pondsAtH !== null && ranOffMm > 0;
   return {
     rainMm: rain.totalMm,
-    soakedMm,
-    ranOffMm: rain.totalMm - soakedMm,
-    pondsAtMin: sky.pondsAtH === null ? null : sky.pondsAtH * 60,
-    pondsAtMm: sky.pondsAtMm,
-    pondedMin: sky.pondedH * 60,
+    soakedMm: rain.totalMm - ranOffMm,
+    ranOffMm,
+    pondsAtMin: ponded && sky.pondsAtH !== null ? sky.pondsAtH * 60 : null,
+    pondsAtMm: ponded ? sky.pondsAtMm : null,
+    pondedMin: ponded ? sky.pondedH * 60 : 0,
     moments,
   };
 };

@@ -121,6 +121,19 @@ describe("time compression", () => {
     });
   });
 
+  it("soil that takes just what falls runs nothing off, read in whatever steps", () => {
+    const soil = capacityOf({ kind: "step", atOnceMm: 1, mmPerH: 0 });
+    const late = reached(gaugeRain([{ atMin: 30, mm: 1 }], "since-last"));
+    for (let step = 1; step <= 29; step++) {
+      const wanted = Array.from({ length: 30 }, (_, at) => (at + 1) * step);
+      const storm = absorb(late, soil, wanted);
+      expect(storm).toMatchObject({ soakedMm: 1, ranOffMm: 0, pondsAtMin: null, pondedMin: 0 });
+      expect(storm.moments.every(({ ranOffMm }) => ranOffMm === 0)).toBe(true);
+    }
+    const odd = absorb(reached(constantRain(1.0000000000000022, 5.000000000000006)), soil, []);
+    expect(odd).toMatchObject({ ranOffMm: 0, pondsAtMin: null, pondsAtMm: null });
+  });
+
   it("soil that fills up takes no more", () => {
     const storm = absorb(rain, capacityOf({ kind: "step", atOnceMm: 12, mmPerH: 0 }), [60]);
     expect(storm.soakedMm).toBeCloseTo(12, 9);
