@@ -46,11 +46,10 @@ type Pieces<
     : Found | Word;
 
 type FormulasOf<M extends MethodId> = (typeof METHODS)[M]["formulas"][number];
-type ConstantsOf<M extends MethodId> = (typeof METHODS)[M]["constants"][number] extends {
-  readonly symbol: infer S extends string;
-}
-  ? S
-  : never;
+/** Of a method without constants the element is `never`; inferred from, it would let every text pass. */
+type ConstantsOf<M extends MethodId> = [(typeof METHODS)[M]["constants"][number]] extends [never]
+  ? never
+  : (typeof METHODS)[M]["constants"][number]["symbol"];
 
 /** Names of functions, which mean the same in every formula. */
 export type CommonSymbol = Sign | "ln" | "exp" | "sin" | "cos" | "max" | "frac" | "round";

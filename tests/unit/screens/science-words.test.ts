@@ -1,11 +1,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
-import { expect, it } from "vitest";
+import { expect, expectTypeOf, it } from "vitest";
 import { METHODS, type MethodId } from "../../../src/science/methods.ts";
 import { english, sentenceFor } from "../../../src/screens/catalogue.ts";
 import { commonSymbolsIn } from "../../../src/screens/findings/common-symbols.ts";
 import { SENTENCES } from "../../../src/screens/findings/sentences.ts";
 import { SPECIALIST } from "../../../src/screens/findings/specialist.ts";
+import type { SymbolOf, SymbolWords } from "../../../src/screens/findings/symbols.ts";
 import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 
 const words = english(TRADE_WORDS["uk-ie"]);
@@ -34,6 +35,18 @@ it("says every method in words and explains no symbol with nothing", () => {
     expect(SPECIALIST.en.methods[id].title).not.toBe("");
     for (const says of Object.values(SPECIALIST.en.symbols[id])) expect(says.length).toBeGreaterThan(3);
   }
+});
+
+/** Methods of which the compiler would take any text for a symbol, so that a missing word compiles. */
+type Ungathered = { readonly [M in MethodId]: string extends SymbolOf<M> ? M : never }[MethodId];
+
+it("knows the symbols of every method by name, with constants or without", () => {
+  expectTypeOf<Ungathered>().toEqualTypeOf<never>();
+  expectTypeOf<SymbolOf<"true-magnetic">>().toEqualTypeOf<"T" | "M" | "D">();
+  expectTypeOf<SymbolOf<"ring-area">>().toEqualTypeOf<"A" | "π" | "d_1" | "d_2" | "A_b" | "A_o" | "A_w">();
+  // @ts-expect-error: the word of D is missing
+  const missing: SymbolWords["true-magnetic"] = { T: "true bearing", M: "what the compass shows" };
+  expect(Object.keys(missing)).toHaveLength(2);
 });
 
 it("names the signs that a formula holds, and no others", () => {

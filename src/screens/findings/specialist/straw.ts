@@ -120,7 +120,6 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
   "cutting-height": {
     s: "share of the straw that stays below the cut",
     z: "cutting height",
-    "z/H": "cutting height over length",
     H: "length of the straw",
     q: "how the mass of stems lies: 1 even, more is heavier below",
   },
