@@ -8,11 +8,11 @@ type Id = keyof typeof PLANS_METHODS;
 export const plansMethods: Readonly<Record<Id, MethodWords>> = {
   "field-area": {
     title: "Area of a field (Lambert's azimuthal equal-area map of WGS 84)",
-    says: "The corners are laid on a map on which areas are true, and the area inside is added up there. How well the corners were walked is not in the number.",
+    says: "The corners are laid on a map on which areas are true, and the area inside is added up there. A round earth, as simple maps reckon, would make the same field 0.45 % larger at the equator, 0.38 % smaller at 52° and 0.56 % smaller at 60°. How well the corners were walked is not in the number.",
   },
   geodesic: {
     title: "Distance and direction on the ellipsoid (Vincenty's inverse formula)",
-    says: "The shortest way over the earth between two places, at any distance, and the direction of setting out.",
+    says: "The shortest way over the earth between two places, at any distance, and the direction of setting out. On a round earth the same way would be off by up to 0.56 %: too long northwards at the equator, too short everywhere beyond 50°.",
   },
   "true-magnetic": {
     title: "True and magnetic bearings (declination)",
