@@ -143,7 +143,7 @@ export const OwnSizes = (props: {
           <Key onPress={() => setAdding(true)}>{words.dig.addTemplate}</Key>
         </div>
       )}
-      {written.template === null ? (
+      {written.template === null && !adding ? (
         <div class="two-lines-of-writing">
           {line("side", words.dig.side(unit), side)}
           {line("otherSide", words.dig.otherSide(unit), otherSide)}
