@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { until } from "../drivers/driver.ts";
 import { type MapSample, mapSample, stand, storedBody } from "./map-sample.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type Hands, handsOn, type OnPhone, onPhone } from "./on-phone.ts";
 
 let phone: OnPhone;
 let sample: MapSample;
@@ -177,9 +177,7 @@ it("takes a boundary away when asked twice", async () => {
 });
 
 /** Kills the page in the middle of its work, and opens its address in another window of the same phone. */
-const afterDeath = async (
-  before: OnPhone,
-): Promise<Pick<OnPhone, "chromium" | "touch" | "write" | "reads" | "goTo">> => {
+const afterDeath = async (before: OnPhone): Promise<Hands & Pick<OnPhone, "chromium">> => {
   const { chromium } = before;
   const address = await chromium.run(() => location.href);
   const session = await chromium.context.newCDPSession(chromium.page);
@@ -189,15 +187,5 @@ const afterDeath = async (
   const tab = await chromium.tab();
   await chromium.page.close();
   await tab.open(address);
-  return {
-    chromium: { ...chromium, ...tab, close: chromium.close },
-    touch: (words) => tab.page.locator("a, button, label").filter({ hasText: words }).first().tap(),
-    write: (label, text) => tab.page.getByRole("textbox", { name: label }).fill(text),
-    reads: (words) => tab.page.locator("#app").getByText(words).first().waitFor(),
-    goTo: async (hash) => {
-      await tab.run((next) => {
-        location.hash = next;
-      }, hash);
-    },
-  };
+  return { chromium: { ...chromium, ...tab, close: chromium.close }, ...handsOn(tab) };
 };
