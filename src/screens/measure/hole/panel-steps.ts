@@ -1,7 +1,6 @@
 /** The panels of a hole as steps of the browser's history. */
-import { effect } from "@preact/signals";
-import { useEffect } from "preact/hooks";
 import { LAYERS } from "../../../record/hole/entries.ts";
+import { type PanelFocus, usePanelFocus } from "../../parts/panel-focus.ts";
 import { type PanelSteps, useSteps } from "../../parts/panel-steps.ts";
 import type { HoleModel } from "./model.ts";
 import { NO_PANEL, PANELS, type PanelName, type Stand } from "./stand.ts";
@@ -62,25 +61,12 @@ const steps = (model: HoleModel): PanelSteps<Stand> => ({
 /** Keeps the panels, the layer and the task of a hole in step with the browser's history. */
 export const usePanelSteps = (model: HoleModel): void => useSteps(model, steps);
 
-/**
- * Moves the focus along with panels: into one that opens, back to its key when it closes. Without this a
- * keyboard stands at the top of the page again after every panel, and a screen reader says nothing.
- */
-export const usePanelFocus = (model: HoleModel): void => {
-  useEffect(() => {
-    let before = model.panel.peek();
-    return effect(() => {
-      const now = model.panel.value;
-      const from = before;
-      before = now;
-      if (now.name === from.name) return;
-      const opener = from.name === "number" ? `[data-count="${from.about}"]` : `[data-opens="${from.name}"]`;
-      const target = DEPTH[now.name] > DEPTH[from.name] ? ".running-question" : opener;
-      // The keys of the next panel stand there once it is drawn.
-      requestAnimationFrame(() => {
-        const found = document.querySelector<HTMLElement>(target);
-        (found ?? document.querySelector<HTMLElement>(".running-question"))?.focus();
-      });
-    });
-  }, [model]);
-};
+const focus = (model: HoleModel): PanelFocus<Stand["panel"]> => ({
+  now: () => model.panel.value,
+  same: (a, b) => a.name === b.name,
+  depth: ({ name }) => DEPTH[name],
+  opener: ({ name, about }) => (name === "number" ? `[data-count="${about}"]` : `[data-opens="${name}"]`),
+});
+
+/** Moves the focus along with the panels of a hole. */
+export const useHoleFocus = (model: HoleModel): void => usePanelFocus(model, focus);

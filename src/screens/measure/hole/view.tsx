@@ -14,7 +14,7 @@ import { useKeys, useScreenOn } from "./hands.ts";
 import { type HoleHeading, holeHeading } from "./holes-of-day.ts";
 import { Doubts, Numbers, SoilConditions } from "./lists.tsx";
 import { type HoleModel, holeModel } from "./model.ts";
-import { usePanelFocus, usePanelSteps } from "./panel-steps.ts";
+import { useHoleFocus, usePanelSteps } from "./panel-steps.ts";
 import { CountAtOnce, Litres, People, Temperature } from "./panels.tsx";
 import { sayEntry } from "./say.ts";
 import { isCounted, type StoredHole } from "./stand.ts";
@@ -42,7 +42,7 @@ export const HoleScreen = (props: { readonly hole: RecordId<"observation"> }) =>
   }, [house, model, props.hole]);
   useKeys(house, model);
   usePanelSteps(model);
-  usePanelFocus(model);
+  useHoleFocus(model);
   useScreenOn();
   const stored = model.stored.value;
   if (stored === undefined) return <div class="frame" aria-busy="true" />;

@@ -16,7 +16,7 @@ import { AnswerKeys, StanceSwitch } from "./keys.tsx";
 import { MissKeys } from "./miss-keys.tsx";
 import { type LineModel, lineModel, type StoredLine } from "./model.ts";
 import { OverKeys } from "./over.tsx";
-import { usePanelFocus } from "./panel-focus.ts";
+import { useLineFocus } from "./panel-focus.ts";
 import { usePanelSteps } from "./panel-steps.ts";
 import { CorrectMark, EndAt, RopeMarks, SetMark, Thickness } from "./panels.tsx";
 import { Running } from "./running.tsx";
@@ -40,7 +40,7 @@ export const LineScreen = (props: { readonly line: RecordId<"observation"> }) =>
   }, [house, model, props.line]);
   useClicker(house, model);
   usePanelSteps(model);
-  usePanelFocus(model);
+  useLineFocus(model);
   useScreenOn();
   const stored = model.stored.value;
   const words = house.words.value;
