@@ -47,18 +47,25 @@ const OF_PAGE = new Set([
 /** Marks the page among the processes of the browser, and the time that is looked at. */
 const MARK = "left alone";
 
-/**
- * Leaves a page alone and traces it.
- *
- * @param forMs how long
- */
-export async function traceIdle(chromium: ChromiumDriver, forMs: number): Promise<Idle> {
+/** The events of a page's main thread while something goes on, and the time between the two marks. */
+interface Traced {
+  readonly own: readonly TraceEvent[];
+  readonly tasks: readonly TraceEvent[];
+  readonly seconds: number;
+}
+
+/** Time of the processor alone. */
+const tookMs = ({ dur = 0, tdur = dur }: TraceEvent): number => tdur / 1000;
+
+const longestOf = (tasks: readonly TraceEvent[]): number => Math.max(...tasks.map(tookMs));
+
+async function traced(chromium: ChromiumDriver, during: () => Promise<void>): Promise<Traced> {
   const browser = chromium.context.browser();
   if (browser === null) throw new Error("The browser of a persistent profile cannot be reached.");
   await browser.startTracing(chromium.page, { categories: CATEGORIES });
   const mark = () => chromium.run((text) => console.timeStamp(text), MARK);
   await mark();
-  await chromium.page.waitForTimeout(forMs);
+  await during();
   await mark();
   const events: readonly TraceEvent[] = JSON.parse((await browser.stopTracing()).toString()).traceEvents;
   const marks = events.filter(({ name, args }) => name === "TimeStamp" && args.data?.message === MARK);
@@ -71,13 +78,30 @@ export async function traceIdle(chromium: ChromiumDriver, forMs: number): Promis
     .sort((a, b) => a.ts - b.ts);
   const tasks = own.filter(({ name, ph }) => ph === "X" && /RunTask$/.test(name));
   if (tasks.length === 0) throw new Error("No tasks in the trace");
-  const seconds = (toUs - fromUs) / 1e6;
+  return { own, tasks, seconds: (toUs - fromUs) / 1e6 };
+}
+
+/**
+ * Leaves a page alone and traces it.
+ *
+ * @param forMs how long
+ */
+export async function traceIdle(chromium: ChromiumDriver, forMs: number): Promise<Idle> {
+  const { own, tasks, seconds } = await traced(chromium, () => chromium.page.waitForTimeout(forMs));
   return {
     wakeUpsPerS: burstsOf(own.filter(({ name }) => OF_PAGE.has(name))) / seconds,
     withHousekeepingPerS: burstsOf(tasks) / seconds,
     timersPerS: own.filter(({ name }) => name === "TimerFire").length / seconds,
-    longestTaskMs: Math.max(...tasks.map(({ dur = 0, tdur = dur }) => tdur)) / 1000,
+    longestTaskMs: longestOf(tasks),
   };
+}
+
+/**
+ * The longest task of the page's main thread while something is done on it. What is done in the first and the
+ * last fifth of a second is not seen: leave the page alone that long before and after.
+ */
+export async function longestTaskMs(chromium: ChromiumDriver, during: () => Promise<void>): Promise<number> {
+  return longestOf((await traced(chromium, during)).tasks);
 }
 
 /** How many bursts of work these are, in order of time, with a rest before each. */

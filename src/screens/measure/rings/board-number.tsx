@@ -1,26 +1,14 @@
 /** Numbers of open looks, one after the other, from whichever ring: the moments are kept already. */
 import type { ReadonlySignal } from "@preact/signals";
 import type { RingNow } from "../../../record/ring/clock.ts";
-import type { OpenLook } from "../../../record/ring/events.ts";
 import { useHouse } from "../../parts/house.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { DayRing } from "./day.ts";
 import { lookNow } from "./hand.ts";
+import type { LookOnBoard } from "./open-looks.ts";
 import { LookNumber } from "./read-number.tsx";
 import { inReadingOrder, stageOf } from "./status.ts";
 import { RING_WORDS } from "./words.ts";
-
-/** A look of any ring of the board. */
-export interface LookOnBoard {
-  readonly ring: DayRing;
-  readonly look: OpenLook;
-}
-
-/** All open looks of the day, the oldest first. */
-export const openLooksOf = (rings: readonly DayRing[]): readonly LookOnBoard[] =>
-  rings
-    .flatMap((ring) => ring.reading.openLooks.map((look) => ({ ring, look })))
-    .sort((a, b) => a.look.moment.lookedAtMs - b.look.moment.lookedAtMs);
 
 export const BoardNumber = (props: {
   readonly rings: readonly DayRing[];

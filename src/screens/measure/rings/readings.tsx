@@ -75,6 +75,7 @@ export const ReadingsPanel = (props: { readonly model: RingModel; readonly ring:
               <button
                 type="button"
                 data-reading={row.entry.id}
+                data-was={row.old.map(({ id }) => id).join(" ")}
                 disabled={row.entry.type === "look"}
                 onClick={() => model.open("correct", row.entry.id)}
               >

@@ -36,7 +36,7 @@ export const RingKeys = ({ model, ring }: Of) => {
   const { visit } = ring.header;
   const stage = stageOf(ring);
   const open = ring.reading.openLooks.length;
-  const key = (name: string, label: string, job: () => void, opens?: Panel) => (
+  const key = (name: string, label: string, job: () => void, opens?: Panel | "refill") => (
     <button
       type="button"
       class="key"
@@ -88,11 +88,16 @@ export const RingKeys = ({ model, ring }: Of) => {
       ? void model.took(waterGone(house, ring.id, "inner", NOW))
       : model.open("gone"),
   );
-  const refill = key("refill", words.refill, () => {
-    void model.took(lookNow(house, ring.id), "keys").then((done) => {
-      if (done) model.startRefill();
-    });
-  });
+  const refill = key(
+    "refill",
+    words.refill,
+    () => {
+      void model.took(lookNow(house, ring.id), "keys").then((done) => {
+        if (done) model.startRefill();
+      });
+    },
+    "refill",
+  );
   return (
     <div class="count-keys">
       {open > 0 ? (

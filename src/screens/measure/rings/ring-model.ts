@@ -1,13 +1,15 @@
 /** One ring while it is read: what is on record, what is asked, and what the keys do. */
-import { batch, type ReadonlySignal, signal } from "@preact/signals";
+import { batch, computed, type ReadonlySignal, signal } from "@preact/signals";
 import type { Applied } from "../../../record/command/apply.ts";
 import type { Entry } from "../../../record/entry.ts";
 import type { RecordId } from "../../../record/ids.ts";
+import type { OpenLook } from "../../../record/ring/events.ts";
 import { readRing } from "../../../record/ring/reading.ts";
 import type { House } from "../../parts/house.ts";
 import { type DayRing, readRingOf } from "./day.ts";
 import { step } from "./hand.ts";
 import { lastRise } from "./rose.ts";
+import { stageOf } from "./status.ts";
 
 /** What stands in the place of the keys. */
 export type Panel =
@@ -26,6 +28,23 @@ export type Panel =
   | "readings"
   | "correct";
 
+/** What stands on the screen: a panel, or what a ring asks by itself while its keys would stand there. */
+export type Shown =
+  | { readonly is: Panel }
+  | { readonly is: "number"; readonly look: OpenLook }
+  | { readonly is: "first-water" };
+
+/** What a ring with its keys asks by itself: the number of a look, or how much water went in first. */
+const askedBy = ({ header, reading }: DayRing, later: boolean | null): Shown => {
+  const [look] = reading.openLooks;
+  const stage = stageOf({ reading });
+  // A ring that is over shows its result first; its missing numbers wait for a touch.
+  if (look !== undefined && !(later ?? stage === "stopped")) return { is: "number", look };
+  const waitsForWater =
+    stage === "running" && header.way !== "ruler" && !reading.events.some(({ type }) => type === "pour");
+  return waitsForWater && later !== true ? { is: "first-water" } : { is: "keys" };
+};
+
 /** What happened last, for the screen and for a screen reader. */
 export interface LastAnswer {
   readonly how: "took" | "undone" | "redone";
@@ -38,11 +57,10 @@ export interface RingModel {
   /** undefined while it is looked up, null when it is not on this device. */
   readonly ring: ReadonlySignal<DayRing | null | undefined>;
   readonly panel: ReadonlySignal<Panel>;
+  readonly shown: ReadonlySignal<Shown>;
   /** Id of the entry that is corrected. */
   readonly about: ReadonlySignal<string>;
   readonly last: ReadonlySignal<LastAnswer | null>;
-  /** The numbers of open looks wait: the keys are shown meanwhile. Null until somebody says so. */
-  readonly later: ReadonlySignal<boolean | null>;
   /** The look that was made behind a refill. */
   readonly refillLook: ReadonlySignal<string>;
   readonly open: (panel: Panel, about?: string) => void;
@@ -72,9 +90,16 @@ export const ringModel = (house: House, id: RecordId<"observation">): RingModel 
   const panel = signal<Panel>("keys");
   const about = signal("");
   const last = signal<LastAnswer | null>(null);
+  /** The numbers of open looks wait: the keys are shown meanwhile. Null until somebody says so. */
   const later = signal<boolean | null>(null);
   const refillLook = signal("");
   const refillFrom = signal("");
+  const shown = computed((): Shown => {
+    const now = ring.value;
+    return panel.value !== "keys" || now === null || now === undefined
+      ? { is: panel.value }
+      : askedBy(now, later.value);
+  });
   let writing = 0;
 
   // Entries are only ever added, so the longer list is the later one even when answers overtake each other.
@@ -132,9 +157,9 @@ export const ringModel = (house: House, id: RecordId<"observation">): RingModel 
     id,
     ring,
     panel,
+    shown,
     about,
     last,
-    later,
     refillLook,
     refillFrom,
     startRefill: () => {

@@ -1,6 +1,7 @@
 /** The panels of a ring as steps of the browser's history. */
+import { type PanelFocus, usePanelFocus } from "../../parts/panel-focus.ts";
 import { type PanelSteps, useSteps } from "../../parts/panel-steps.ts";
-import type { Panel, RingModel } from "./ring-model.ts";
+import type { Panel, RingModel, Shown } from "./ring-model.ts";
 
 /** How many steps above the ring itself each panel lies. */
 const DEPTH: Readonly<Record<Panel, number>> = {
@@ -53,3 +54,37 @@ const steps = (model: RingModel): PanelSteps<Step> => ({
 
 /** Keeps the panels of a ring and the browser's history in step. */
 export const useRingSteps = (model: RingModel): void => useSteps(model, steps);
+
+interface Stand {
+  readonly shown: Shown;
+  readonly about: string;
+}
+
+const nameOf = ({ shown, about }: Stand): string => {
+  if (shown.is === "number") return `number ${shown.look.look.id}`;
+  return shown.is === "correct" ? `correct ${about}` : shown.is;
+};
+
+const focus = (model: RingModel): PanelFocus<Stand> => ({
+  now: () => ({ shown: model.shown.value, about: model.about.value }),
+  same: (a, b) => nameOf(a) === nameOf(b),
+  depth: ({ shown }) => (shown.is === "number" || shown.is === "first-water" ? 1 : DEPTH[shown.is]),
+  opener: ({ shown, about }) => {
+    switch (shown.is) {
+      case "number":
+      case "first-water":
+        return '.count-keys [data-answer="look"]';
+      case "correct":
+        // What was corrected stands in a row of its own, with what stood there before.
+        return `[data-reading="${about}"], [data-was~="${about}"]`;
+      case "refill-water":
+      case "refill-after":
+        return '[data-opens="refill"]';
+      default:
+        return `[data-opens="${shown.is}"]`;
+    }
+  },
+});
+
+/** Moves the focus along with what a ring asks: into a panel that opens, back to its key when it closes. */
+export const useRingFocus = (model: RingModel): void => usePanelFocus(model, focus);

@@ -19,7 +19,7 @@ import { LevelPanel, LookNumber, PourPanel } from "./read-number.tsx";
 import { ReadingsPanel } from "./readings.tsx";
 import { RingKeys } from "./ring-keys.tsx";
 import { type RingModel, ringModel } from "./ring-model.ts";
-import { useRingSteps } from "./ring-steps.ts";
+import { useRingFocus, useRingSteps } from "./ring-steps.ts";
 import { RingTop } from "./ring-top.tsx";
 import { sayLast } from "./say.ts";
 import { stageOf } from "./status.ts";
@@ -40,6 +40,7 @@ export const RingScreen = (props: { readonly ring: RecordId<"observation"> }) =>
     });
   }, [house, model]);
   useRingSteps(model);
+  useRingFocus(model);
   const ring = model.ring.value;
   if (ring === undefined) return <div class="frame" aria-busy="true" />;
   if (ring === null || ring.deleted)
@@ -75,19 +76,10 @@ const Reading = (props: { readonly house: House; readonly model: RingModel; read
   const { header, reading } = ring;
   const field = useLive(() => house.records.one(header.field), [header.field]);
   const guess = useLive(() => guessOf(house.records, header), [header.visit, header.strip]);
-  const [look] = reading.openLooks;
-  const stage = stageOf(ring);
-  const asksWater =
-    stage === "running" &&
-    header.way !== "ruler" &&
-    model.later.value !== true &&
-    !reading.events.some(({ type }) => type === "pour");
-  // A ring that is over shows its result first; its missing numbers wait for a touch.
-  const later = model.later.value ?? stage === "stopped";
-  const asks = model.panel.value === "keys" && look !== undefined && !later;
   const place = header.place === null ? [] : [catalogue.place[header.place]];
   const panel = () => {
-    switch (model.panel.value) {
+    const shown = model.shown.value;
+    switch (shown.is) {
       case "start":
         return <StartPanel model={model} ring={ring} />;
       case "level":
@@ -96,11 +88,11 @@ const Reading = (props: { readonly house: House; readonly model: RingModel; read
         );
       case "pour":
       case "refill-water": {
-        const inRefill = model.panel.value === "refill-water";
+        const inRefill = shown.is === "refill-water";
         const next = inRefill ? "refill-after" : "keys";
         return (
           <PourPanel
-            key={model.panel.value}
+            key={shown.is}
             ring={ring}
             atStart={false}
             inRefill={inRefill}
@@ -127,20 +119,20 @@ const Reading = (props: { readonly house: House; readonly model: RingModel; read
         return <ReadingsPanel model={model} ring={ring} />;
       case "correct":
         return <CorrectPanel model={model} ring={ring} />;
-      case "keys":
-        return asks ? (
+      case "number":
+        return (
           <LookNumber
-            key={look.look.id}
+            key={shown.look.look.id}
             ring={ring}
-            look={look}
+            look={shown.look}
             waiting={reading.openLooks.length}
-            behindRefill={model.refillLook.value === look.look.id}
+            behindRefill={model.refillLook.value === shown.look.look.id}
             onWritten={(done) =>
-              model.took(done, model.refillFrom.value === look.look.id ? "refill-water" : "keys")
+              model.took(done, model.refillFrom.value === shown.look.look.id ? "refill-water" : "keys")
             }
             onLater={() => model.putOff(true)}
             above={
-              stage === "running" ? (
+              stageOf(ring) === "running" ? (
                 <button
                   type="button"
                   class="key"
@@ -152,7 +144,9 @@ const Reading = (props: { readonly house: House; readonly model: RingModel; read
               ) : null
             }
           />
-        ) : asksWater ? (
+        );
+      case "first-water":
+        return (
           <PourPanel
             ring={ring}
             atStart
@@ -160,7 +154,9 @@ const Reading = (props: { readonly house: House; readonly model: RingModel; read
             onWritten={(done) => model.took(done, "keys")}
             onClose={() => model.putOff(true)}
           />
-        ) : null;
+        );
+      case "keys":
+        return null;
     }
   };
   const open = panel();

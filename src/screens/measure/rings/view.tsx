@@ -2,7 +2,8 @@
 import { useComputed } from "@preact/signals";
 import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { isWetGlass, type KeyTouch } from "../../../device/glass.ts";
-import type { RecordId } from "../../../record/ids.ts";
+import { kindOf, type RecordId } from "../../../record/ids.ts";
+import type { Changed } from "../../../store/changes.ts";
 import { useHouse } from "../../parts/house.ts";
 import { BackDrawing } from "../../parts/icons.tsx";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -16,7 +17,8 @@ import { useToday } from "../../parts/visits.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { cue } from "../line/cues.ts";
 import { type Board, type BoardModel, useBoard } from "./board-model.ts";
-import { BoardNumber, openLooksOf } from "./board-number.tsx";
+import { BoardNumber } from "./board-number.tsx";
+import { boardPanel, useBoardFocus, useBoardSteps } from "./board-panel.ts";
 import { BoardRow, type RowJob } from "./board-row.tsx";
 import { BoardWater } from "./board-water.tsx";
 import type { DayRing } from "./day.ts";
@@ -28,6 +30,9 @@ import { WhoReads } from "./who-reads.tsx";
 import { RING_WORDS } from "./words.ts";
 import "../line/line.css";
 import "./rings.css";
+
+const tellsOfPeople = (changed: Changed): boolean =>
+  changed === "everything" || changed.some((id) => kindOf(id) === "person");
 
 /** The rings of a visit, by its address. */
 export const RingsScreen = (props: { readonly visit: RecordId<"visit"> }) => {
@@ -50,10 +55,12 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
   const words = useWordsOf(RING_WORDS).board;
   const now = useNow();
   const today = useToday();
-  const [writing, setWriting] = useState(false);
+  const panel = useMemo(() => boardPanel(model), [model]);
+  useBoardSteps(panel);
+  useBoardFocus(panel);
   const [stopping, setStopping] = useState(false);
   const visit = board.visit.id;
-  const people = useLive(() => house.records.list({ kind: "person" }), []);
+  const people = useLive(() => house.records.list({ kind: "person" }), [], tellsOfPeople);
   const names = useMemo(
     () => new Map((people ?? []).map(({ id, body }) => [id as string, body.name])),
     [people],
@@ -75,10 +82,10 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
   );
   const all = model.rings.value;
   const rings = all.map(({ ring }) => ring.value);
-  const open = openLooksOf(rings);
+  const open = panel.open.value;
   useEffect(() => {
-    if (open.length === 0) setWriting(false);
-  }, [open.length]);
+    if (open.length === 0) panel.writing.value = false;
+  }, [panel, open.length]);
   const onJob = useJobs(() => setStopping(false));
   // A row that is the same element is not drawn again with the list: its own signals redraw it.
   const rows = useMemo(
@@ -99,45 +106,61 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
       ),
     [all, now, starts, stopping, names, onJob],
   );
-  if (writing && open.length > 0)
-    return (
-      <div class="count ring">
-        <Head board={board} today={today} onBack={() => setWriting(false)} />
-        <BoardNumber rings={rings} now={now} open={open} onClose={() => setWriting(false)} />
-      </div>
-    );
+  const writing = panel.writing.value && open.length > 0;
+  const close = () => {
+    panel.writing.value = false;
+  };
   const waits = rings.some((ring) => stageOf(ring) === "waiting");
   const runs = rings.some((ring) => stageOf(ring) === "running");
   return (
-    <div class="frame board">
-      <Head board={board} today={today} />
-      <main class="leaf">
-        <BoardWater visit={visit} rings={rings} now={now} />
-        <div class="board-part">
-          <LockedPhone />
+    <>
+      {writing ? (
+        <div class="count ring">
+          <Head board={board} today={today} onBack={close} />
+          <BoardNumber rings={rings} now={now} open={open} onClose={close} />
         </div>
-        {all.length === 0 ? <p class="board-none">{words.none}</p> : null}
-        <ul>{order.value.split(" ").map((id) => rows.get(id))}</ul>
-        {waits ? <p class="board-note">{words.gapsHint}</p> : null}
-        <WhoReads people={people ?? []} />
-      </main>
-      <div class="foot">
-        <div class="actions keys">
-          {open.length > 0 ? (
-            <Key look="solid" onPress={() => setWriting(true)}>
-              {words.writeNumbers(open.length)}
-            </Key>
-          ) : null}
-          <div class="board-foot">
-            <LinkKey to={href({ at: "ring-new", visit, follows: null })}>{words.add}</LinkKey>
-            <LinkKey to={href({ at: "big-figures", visit })}>{words.big}</LinkKey>
-            <Key off={!runs} onPress={() => setStopping(!stopping)}>
-              {stopping ? words.readMode : words.stopMode}
-            </Key>
+      ) : null}
+      {/* The board stays behind the number: taken down and put up again, twelve rows hold up every answer. */}
+      <div class="frame board" inert={writing}>
+        <Head board={board} today={today} />
+        <main class="leaf">
+          <BoardWater visit={visit} rings={rings} now={now} />
+          <div class="board-part">
+            <LockedPhone />
+          </div>
+          {all.length === 0 ? <p class="board-none">{words.none}</p> : null}
+          <ul>{order.value.split(" ").map((id) => rows.get(id))}</ul>
+          {waits ? <p class="board-note">{words.gapsHint}</p> : null}
+          <WhoReads people={people ?? []} />
+        </main>
+        <div class="foot">
+          <div class="actions keys">
+            {open.length > 0 ? (
+              <button
+                type="button"
+                class="key solid"
+                data-opens="numbers"
+                onClick={() => {
+                  // Behind the touch and its frame: all in one task would hold the page up longer than a blink.
+                  setTimeout(() => {
+                    panel.writing.value = true;
+                  });
+                }}
+              >
+                {words.writeNumbers(open.length)}
+              </button>
+            ) : null}
+            <div class="board-foot">
+              <LinkKey to={href({ at: "ring-new", visit, follows: null })}>{words.add}</LinkKey>
+              <LinkKey to={href({ at: "big-figures", visit })}>{words.big}</LinkKey>
+              <Key off={!runs} onPress={() => setStopping(!stopping)}>
+                {stopping ? words.readMode : words.stopMode}
+              </Key>
+            </div>
           </div>
         </div>
       </div>
-    </div>
+    </>
   );
 };
 
