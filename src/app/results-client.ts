@@ -76,6 +76,9 @@ const readOnce = <T>(read: ReadKept<T>): ReadKept<T> => {
   };
 };
 
+const NO_COVER: FieldCover = { lines: 0, unfinished: [], onDays: [], oldGrass: [] };
+const NO_HOLES_OR_RINGS: HolesAndRings = { worms: [], soaked: [], oldGrass: { worms: [], soaked: [] } };
+
 /** The desk over a connection of the page. */
 export const resultsDesk = (connection: Connection): ResultsDesk => {
   const ask = asker();
@@ -118,15 +121,14 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
   return {
     field: async (fields, wanted) => {
       const [field] = fields;
-      if (field === undefined) return { lines: 0, unfinished: [], onDays: [] };
+      if (field === undefined) return NO_COVER;
       const tokens = await tokensOf(fields, wanted);
       const kept = await keptCover(field, tokens.cover);
       return kept ?? (await onceWorkedOut(field, fields, wanted, tokens)).cover;
     },
     all: async (fields, wanted) => {
       const [field] = fields;
-      if (field === undefined)
-        return { cover: { lines: 0, unfinished: [], onDays: [] }, worms: [], soaked: [] };
+      if (field === undefined) return { cover: NO_COVER, ...NO_HOLES_OR_RINGS };
       const tokens = await tokensOf(fields, wanted);
       const [cover, others] = await Promise.all([
         keptCover(field, tokens.cover),

@@ -146,6 +146,6 @@ export const POWER = 0.8;
 export const START_GAP_MIN = 1;
 
 /** Changes whenever results of a field could come out differently, so that kept ones are worked out again. */
-export const FIELD_COVER_VERSION = "field-cover-1";
+export const FIELD_COVER_VERSION = "field-cover-2";
 /** The same for the holes and rings of a field. */
-export const HOLES_AND_RINGS_VERSION = "field-holes-rings-1";
+export const HOLES_AND_RINGS_VERSION = "field-holes-rings-2";

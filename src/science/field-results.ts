@@ -1,12 +1,23 @@
 /** Everything that was measured on a field, worked out in one go: lines, holes and rings. */
-import { type HoleOfField, type WormsOnDay, wormsOfField } from "./earthworms/worms-of-field.ts";
+import {
+  type HoleOfField,
+  type WormsOnDay,
+  wormsOfField,
+  wormsOfGrass,
+} from "./earthworms/worms-of-field.ts";
 import {
   type CoverWanted,
   coverOfField,
   type FieldCover,
   type LineOfField,
 } from "./ground-cover/field-cover.ts";
-import { type RingOfField, type SoakedOnDay, soakedOfField } from "./infiltration/soaked-of-field.ts";
+import {
+  type RingOfField,
+  type SoakedOnDay,
+  soakedOfField,
+  soakedOfGrass,
+} from "./infiltration/soaked-of-field.ts";
+import type { OnGrass } from "./together.ts";
 
 /** The tests of a field, each kind oldest first. */
 export interface TestsOfField {
@@ -19,6 +30,11 @@ export interface TestsOfField {
 export interface HolesAndRings {
   readonly worms: readonly WormsOnDay[];
   readonly soaked: readonly SoakedOnDay[];
+  /** At old-grass spots; none of it stands among the strips. */
+  readonly oldGrass: {
+    readonly worms: readonly OnGrass<WormsOnDay>[];
+    readonly soaked: readonly OnGrass<SoakedOnDay>[];
+  };
 }
 
 /** What the tests of a field say. */
@@ -27,7 +43,7 @@ export interface FieldResults extends HolesAndRings {
 }
 
 /**
- * The results of a field by strip and day.
+ * The results of a field by strip and day, and those of its old grass by day.
  *
  * Source: `coverOfField`, `wormsOfField`, `soakedOfField`.
  *
@@ -38,4 +54,5 @@ export const resultsOfField = (tests: TestsOfField, wanted: CoverWanted): FieldR
   cover: coverOfField(tests.lines, wanted),
   worms: wormsOfField(tests.holes),
   soaked: soakedOfField(tests.rings),
+  oldGrass: { worms: wormsOfGrass(tests.holes), soaked: soakedOfGrass(tests.rings) },
 });

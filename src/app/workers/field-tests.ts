@@ -1,5 +1,6 @@
 /** Reads everything of a field that its results rest on: the headers of its tests once, and their entries once. */
 import type { Entry } from "../../record/entry.ts";
+import { grassOf } from "../../record/ground.ts";
 import type { RecordId } from "../../record/ids.ts";
 import { joined } from "../../record/joined.ts";
 import type { Kit } from "../../record/kinds/kit.ts";
@@ -42,10 +43,30 @@ const headersOf = async (
 const usedBy = (header: Tested): readonly RecordId<"kit">[] =>
   header.type === "line" ? [header.rope] : kitOf(header);
 
+/** What the headers of tests name: the day of each visit, the kit, the marked spots, and which strips are the same. */
+const aroundOf = async (connection: Connection, all: readonly Tested[]) => {
+  const [visits, kit, spots, joins] = await Promise.all([
+    readHeaders(connection, [...new Set(all.map(({ visit }) => visit))]),
+    readHeaders(connection, [...new Set(all.flatMap(usedBy))]),
+    readHeaders(connection, [...new Set(all.flatMap(({ spot }) => spot ?? []))]),
+    listJoins(connection),
+  ]);
+  if (!visits.ok) return visits;
+  if (!kit.ok) return kit;
+  if (!spots.ok) return spots;
+  if (!joins.ok) return joins;
+  return ok({
+    dayOf: new Map(visits.value.map((row) => [row.id, shown(row)?.body.day])),
+    kitById: new Map<RecordId, Kit | undefined>(kit.value.map((row) => [row.id, shown(row)?.body])),
+    spotById: new Map(spots.value.map((row) => [row.id, shown(row)?.body])),
+    same: joined(joins.value),
+  });
+};
+
 /**
  * All tests of a field, each kind oldest first, with the day of their visit. A test whose visit was deleted
  * keeps its day: deleting never takes along what belongs to the deleted. One whose visit is not on this device
- * yet is left out.
+ * yet is left out. One at an old-grass spot names that spot: it is part of no strip.
  *
  * @param fields the field first, then all that are the same
  */
@@ -55,23 +76,19 @@ export const testsOfField = async (
 ): Promise<Result<TestsOfField>> => {
   const headers = await headersOf(connection, fields);
   if (!headers.ok) return headers;
-  const all = headers.value.map(({ header }) => header);
-  const [visits, kit, joins, columns] = await Promise.all([
-    readHeaders(connection, [...new Set(all.map(({ visit }) => visit))]),
-    readHeaders(connection, [...new Set(all.flatMap(usedBy))]),
-    listJoins(connection),
+  const [around, columns] = await Promise.all([
+    aroundOf(
+      connection,
+      headers.value.map(({ header }) => header),
+    ),
     readColumns(
       connection,
       headers.value.map(({ id }) => id),
     ),
   ]);
-  if (!visits.ok) return visits;
-  if (!kit.ok) return kit;
-  if (!joins.ok) return joins;
+  if (!around.ok) return around;
   if (!columns.ok) return columns;
-  const dayOf = new Map(visits.value.map((row) => [row.id, shown(row)?.body.day]));
-  const kitById = new Map<RecordId, Kit | undefined>(kit.value.map((row) => [row.id, shown(row)?.body]));
-  const same = joined(joins.value);
+  const { dayOf, kitById, spotById, same } = around.value;
   const tests = {
     lines: [] as TestsOfField["lines"][number][],
     holes: [] as TestsOfField["holes"][number][],
@@ -82,6 +99,7 @@ export const testsOfField = async (
     const day = dayOf.get(visit);
     if (day === undefined) continue;
     const strip = same(header.strip) as RecordId<"strip">;
+    const oldGrass = grassOf(spotById, header);
     const packed = columns.value.get(id);
     if (header.type === "line") {
       const ropeMarks = marksOn(kitById.get(header.rope));
@@ -93,6 +111,7 @@ export const testsOfField = async (
         visit,
         day,
         strip,
+        oldGrass,
         place,
         finished: added.value.finished,
         // A mark with two answers is as good as not read until one is chosen.
@@ -104,10 +123,10 @@ export const testsOfField = async (
       packed === undefined ? ok([]) : currentEntries({ id, ...packed });
     if (!entries.ok) return entries;
     if (header.type === "hole")
-      tests.holes.push({ visit, day, strip, count: countOfHole(header, entries.value, kitById) });
+      tests.holes.push({ visit, day, strip, oldGrass, count: countOfHole(header, entries.value, kitById) });
     else {
       const soaking = soakingOfRing(header, entries.value, kitById);
-      tests.rings.push({ id, visit, day, strip, follows: header.follows, soaking });
+      tests.rings.push({ id, visit, day, strip, oldGrass, follows: header.follows, soaking });
     }
   }
   return ok(tests);

@@ -19,11 +19,11 @@ const resultsOf = async (
   const tests = await testsOfField(connection, fields);
   if (!tests.ok) return tests;
   const results = resultsOfField(tests.value, wanted);
-  const { cover, worms, soaked } = results;
+  const { cover, ...others } = results;
   // Losing them loses nothing, so nobody waits for them and a full device is no reason to say so here. Apart,
   // because most screens want the cover alone; and here, because copying them would hold up the page.
   void keepSummary(connection, field, FIELD_COVER_VERSION, keepUnder.cover, cover);
-  void keepSummary(connection, field, HOLES_AND_RINGS_VERSION, keepUnder.others, { worms, soaked });
+  void keepSummary(connection, field, HOLES_AND_RINGS_VERSION, keepUnder.others, others);
   return ok(results);
 };
 

@@ -2,14 +2,13 @@
 import type { RecordId } from "../../record/ids.ts";
 import { ok, type Result } from "../../record/result.ts";
 import type { Bounds, Caution, Estimate } from "../estimate.ts";
+import { byStripAndDay, grassByDay, newestFirst, type OfGround, type OnGrass, spotsOf } from "../together.ts";
 import { wormsPerHole, wormsPerM2 } from "./field.ts";
 import type { HoleCount } from "./hole-count.ts";
 
 /** A hole of the field, with the day of its visit. */
-export interface HoleOfField {
+export interface HoleOfField extends OfGround {
   readonly visit: RecordId<"visit">;
-  readonly day: string;
-  readonly strip: RecordId<"strip">;
   readonly count: HoleCount;
 }
 
@@ -43,27 +42,23 @@ export const meanFound = (estimate: Result<Estimate>): Result<MeanFound> => {
   });
 };
 
-/** What belongs together: one strip on one day, whoever began a visit. In the order of what came first. */
-export const byStripAndDay = <T extends { readonly day: string; readonly strip: string }>(
-  all: readonly T[],
-): readonly (readonly [T, ...T[]])[] => {
-  const groups = new Map<string, [T, ...T[]]>();
-  for (const one of all) {
-    const key = `${one.day} ${one.strip}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [one]);
-    else group.push(one);
-  }
-  return [...groups.values()];
+const wormsThen = (group: readonly [HoleOfField, ...HoleOfField[]]): Omit<WormsOnDay, "strip"> => {
+  const counts = group.map(({ count }) => count);
+  const [perHole, perM2] = [wormsPerHole(counts), wormsPerM2(counts)];
+  const said = [perHole, perM2].flatMap((one) => (one.ok ? one.value.cautions : []));
+  return {
+    day: group[0].day,
+    visits: [...new Set(group.map(({ visit }) => visit))],
+    unfinished: counts.filter(({ finished }) => !finished).length,
+    perHole: meanFound(perHole),
+    perM2: meanFound(perM2),
+    cautions: [...new Map(said.map((caution) => [caution.code, caution])).values()],
+  };
 };
-
-/** The newest day first. */
-export const newestFirst = (a: { readonly day: string }, b: { readonly day: string }): number =>
-  a.day === b.day ? 0 : a.day < b.day ? 1 : -1;
 
 /**
  * Worms of every strip on every day. Holes of several visits on one day belong together: a visit is one field
- * on one day, even when two people began one each.
+ * on one day, even when two people began one each. Holes at an old-grass spot are part of no strip.
  *
  * @param holes oldest first
  * @returns newest day first; a strip without a finished hole carries `science/nothing-read` in place of its
@@ -76,18 +71,11 @@ export const newestFirst = (a: { readonly day: string }, b: { readonly day: stri
  */
 export const wormsOfField = (holes: readonly HoleOfField[]): readonly WormsOnDay[] =>
   byStripAndDay(holes)
-    .map((group): WormsOnDay => {
-      const counts = group.map(({ count }) => count);
-      const [perHole, perM2] = [wormsPerHole(counts), wormsPerM2(counts)];
-      const said = [perHole, perM2].flatMap((one) => (one.ok ? one.value.cautions : []));
-      return {
-        day: group[0].day,
-        visits: [...new Set(group.map(({ visit }) => visit))],
-        strip: group[0].strip,
-        unfinished: counts.filter(({ finished }) => !finished).length,
-        perHole: meanFound(perHole),
-        perM2: meanFound(perM2),
-        cautions: [...new Map(said.map((caution) => [caution.code, caution])).values()],
-      };
-    })
+    .map((group) => ({ ...wormsThen(group), strip: group[0].strip }))
+    .sort(newestFirst);
+
+/** The same of the holes at old-grass spots, all spots of the field together. */
+export const wormsOfGrass = (holes: readonly HoleOfField[]): readonly OnGrass<WormsOnDay>[] =>
+  grassByDay(holes)
+    .map((group) => ({ ...wormsThen(group), spots: spotsOf(group) }))
     .sort(newestFirst);

@@ -3,16 +3,15 @@ import type { RecordId } from "../../record/ids.ts";
 import { ok, type Result } from "../../record/result.ts";
 import type { Place } from "../../record/shapes.ts";
 import type { Bounds } from "../estimate.ts";
+import { byStripAndDay, grassByDay, newestFirst, type OfGround, type OnGrass, spotsOf } from "../together.ts";
 import type { Counting, LineCounts } from "./line.ts";
 import { coverOfStrip } from "./strip.ts";
 import { chanceOfAtLeast } from "./targets.ts";
 
 /** A line of the field, with the day of its visit and what its marks add up to. */
-export interface LineOfField {
+export interface LineOfField extends OfGround {
   readonly id: RecordId<"observation">;
   readonly visit: RecordId<"visit">;
-  readonly day: string;
-  readonly strip: RecordId<"strip">;
   readonly place: Place | null;
   /** Only finished lines count towards a strip. */
   readonly finished: boolean;
@@ -50,13 +49,19 @@ export interface StripOnDay {
   readonly chance: number | null;
 }
 
+/** Old grass on one day. What is enough on a strip is not asked of it. */
+export type GrassOnDay = Omit<OnGrass<StripOnDay>, "chance">;
+
 /** A field as its lines tell it. */
 export interface FieldCover {
+  /** Lines at old-grass spots too. */
   readonly lines: number;
   /** Lines that were begun and not finished, newest first. */
   readonly unfinished: readonly RecordId<"observation">[];
   /** Newest day first; the strips of a day in the order of their first lines. */
   readonly onDays: readonly StripOnDay[];
+  /** Newest day first; none of it stands among the strips. */
+  readonly oldGrass: readonly GrassOnDay[];
 }
 
 const found = (counts: readonly LineCounts[], wanted: CoverWanted): Result<CoverFound> => {
@@ -76,24 +81,28 @@ const chanceIn = (counts: readonly LineCounts[], wanted: CoverWanted): number | 
   return chance.ok ? chance.value.chance : null;
 };
 
-const stripOnDay = (lines: readonly LineOfField[], first: LineOfField, wanted: CoverWanted): StripOnDay => {
-  const finished = lines.filter((line) => line.finished);
-  const counts = finished.map((line) => line.counts);
+const countsIn = (lines: readonly LineOfField[]): readonly LineCounts[] =>
+  lines.flatMap(({ finished, counts }) => (finished ? [counts] : []));
+
+const coverThen = (
+  lines: readonly [LineOfField, ...LineOfField[]],
+  wanted: CoverWanted,
+): Omit<StripOnDay, "strip" | "chance"> => {
+  const counts = countsIn(lines);
   return {
-    day: first.day,
+    day: lines[0].day,
     visits: [...new Set(lines.map(({ visit }) => visit))],
-    strip: first.strip,
-    finished: finished.length,
-    unfinished: lines.length - finished.length,
+    finished: counts.length,
+    unfinished: lines.length - counts.length,
     places: [...new Set(lines.map(({ place }) => place))],
     cover: found(counts, wanted),
-    chance: chanceIn(counts, wanted),
   };
 };
 
 /**
  * Ground cover of every strip on every day, from all lines of a field. Lines of several visits on one day
- * belong together: a visit is one field on one day, even when two people began one each.
+ * belong together: a visit is one field on one day, even when two people began one each. Lines at an old-grass
+ * spot are part of no strip and stand apart.
  *
  * @param lines oldest first
  * @param wanted how kinds are added up, which target
@@ -104,21 +113,17 @@ const stripOnDay = (lines: readonly LineOfField[], first: LineOfField, wanted: C
  * @example
  * coverOfField(lines, { stoneCounts: false, target: 0.75 }).onDays[0];
  */
-export const coverOfField = (lines: readonly LineOfField[], wanted: CoverWanted): FieldCover => {
-  const groups = new Map<string, LineOfField[]>();
-  for (const line of lines) {
-    const key = `${line.day} ${line.strip}`;
-    const group = groups.get(key);
-    if (group === undefined) groups.set(key, [line]);
-    else group.push(line);
-  }
-  const onDays = [...groups.values()].flatMap((group) => {
-    const [first] = group;
-    return first === undefined ? [] : [stripOnDay(group, first, wanted)];
-  });
-  return {
-    lines: lines.length,
-    unfinished: lines.flatMap(({ id, finished }) => (finished ? [] : [id])).reverse(),
-    onDays: onDays.sort((a, b) => (a.day === b.day ? 0 : a.day < b.day ? 1 : -1)),
-  };
-};
+export const coverOfField = (lines: readonly LineOfField[], wanted: CoverWanted): FieldCover => ({
+  lines: lines.length,
+  unfinished: lines.flatMap(({ id, finished }) => (finished ? [] : [id])).reverse(),
+  onDays: byStripAndDay(lines)
+    .map((group) => ({
+      ...coverThen(group, wanted),
+      strip: group[0].strip,
+      chance: chanceIn(countsIn(group), wanted),
+    }))
+    .sort(newestFirst),
+  oldGrass: grassByDay(lines)
+    .map((group) => ({ ...coverThen(group, wanted), spots: spotsOf(group) }))
+    .sort(newestFirst),
+});

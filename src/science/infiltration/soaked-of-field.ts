@@ -1,18 +1,17 @@
 /** What soaked in on a whole field: every strip on every day on which rings stood. */
 import type { RecordId } from "../../record/ids.ts";
 import { failed, type Result } from "../../record/result.ts";
-import { byStripAndDay, type MeanFound, meanFound, newestFirst } from "../earthworms/worms-of-field.ts";
+import { type MeanFound, meanFound } from "../earthworms/worms-of-field.ts";
 import type { Caution } from "../estimate.ts";
+import { byStripAndDay, grassByDay, newestFirst, type OfGround, type OnGrass, spotsOf } from "../together.ts";
 import { depthAfter, HEADLINE_MINUTES } from "./depth-after.ts";
 import { meanOfRings, type RingPoint } from "./replicates.ts";
 import type { Soaking } from "./soaking.ts";
 
 /** A ring of the field, with the day of its visit and what soaked in there. */
-export interface RingOfField {
+export interface RingOfField extends OfGround {
   readonly id: RecordId<"observation">;
   readonly visit: RecordId<"visit">;
-  readonly day: string;
-  readonly strip: RecordId<"strip">;
   /** The ring that this one goes on from, after a leak. */
   readonly follows: RecordId<"observation"> | null;
   readonly soaking: Result<Soaking>;
@@ -61,9 +60,28 @@ const pointsOf = (rings: readonly RingOfField[], minutes: number): readonly Ring
   return rings.flatMap(({ id }) => (isGoneOn(id) ? [] : (points.get(id) ?? [])));
 };
 
+const soakedThen = (group: readonly [RingOfField, ...RingOfField[]]): Omit<SoakedOnDay, "strip"> => {
+  const ids = new Set(group.map(({ id }) => id));
+  const means = HEADLINE_MINUTES.map((minutes) => {
+    const points = pointsOf(group, minutes);
+    return {
+      minutes,
+      mean: points.length === 0 ? failed("science/nothing-read") : meanOfRings(points, "mm"),
+    };
+  });
+  const said = means.flatMap(({ mean }) => (mean.ok ? mean.value.cautions : []));
+  return {
+    day: group[0].day,
+    visits: [...new Set(group.map(({ visit }) => visit))],
+    rings: group.filter(({ follows }) => follows === null || !ids.has(follows)).length,
+    after: means.map(({ minutes, mean }) => ({ minutes, depth: meanFound(mean) })),
+    cautions: [...new Map(said.map((caution) => [caution.code, caution])).values()],
+  };
+};
+
 /**
  * Depth soaked in after 30, 60 and 180 minutes, for every strip on every day: the geometric mean of the rings
- * whose readings reach so far, with its range.
+ * whose readings reach so far, with its range. Rings at an old-grass spot are part of no strip.
  *
  * @param rings oldest first
  * @returns newest day first; `science/nothing-read` in place of a depth that no ring reached
@@ -75,23 +93,11 @@ const pointsOf = (rings: readonly RingOfField[], minutes: number): readonly Ring
  */
 export const soakedOfField = (rings: readonly RingOfField[]): readonly SoakedOnDay[] =>
   byStripAndDay(rings)
-    .map((group): SoakedOnDay => {
-      const ids = new Set(group.map(({ id }) => id));
-      const means = HEADLINE_MINUTES.map((minutes) => {
-        const points = pointsOf(group, minutes);
-        return {
-          minutes,
-          mean: points.length === 0 ? failed("science/nothing-read") : meanOfRings(points, "mm"),
-        };
-      });
-      const said = means.flatMap(({ mean }) => (mean.ok ? mean.value.cautions : []));
-      return {
-        day: group[0].day,
-        visits: [...new Set(group.map(({ visit }) => visit))],
-        strip: group[0].strip,
-        rings: group.filter(({ follows }) => follows === null || !ids.has(follows)).length,
-        after: means.map(({ minutes, mean }) => ({ minutes, depth: meanFound(mean) })),
-        cautions: [...new Map(said.map((caution) => [caution.code, caution])).values()],
-      };
-    })
+    .map((group) => ({ ...soakedThen(group), strip: group[0].strip }))
+    .sort(newestFirst);
+
+/** The same of the rings at old-grass spots, all spots of the field together. */
+export const soakedOfGrass = (rings: readonly RingOfField[]): readonly OnGrass<SoakedOnDay>[] =>
+  grassByDay(rings)
+    .map((group) => ({ ...soakedThen(group), spots: spotsOf(group) }))
     .sort(newestFirst);

@@ -2,12 +2,14 @@ import { expect, it } from "vitest";
 import { countOfHole, soakingOfRing } from "../../../src/app/workers/holes-rings.ts";
 import type { RecordId } from "../../../src/record/ids.ts";
 import type { Kit } from "../../../src/record/kinds/kit.ts";
-import { wormsOfField } from "../../../src/science/earthworms/worms-of-field.ts";
-import { soakedOfField } from "../../../src/science/infiltration/soaked-of-field.ts";
+import { wormsOfField, wormsOfGrass } from "../../../src/science/earthworms/worms-of-field.ts";
+import { soakedOfField, soakedOfGrass } from "../../../src/science/infiltration/soaked-of-field.ts";
 import { entriesAt, holeOf, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
 import { idOf } from "../record/made-up.ts";
 
-const on = { visit: idOf("visit", 1), field: idOf("field", 1), strip: idOf("strip", 1) };
+const at = { visit: idOf("visit", 1), field: idOf("field", 1), strip: idOf("strip", 1) };
+const on = { ...at, oldGrass: null };
+const grass = { oldGrass: idOf("spot", 1) };
 const ringId = idOf("kit", 1);
 const kit = new Map<RecordId, Kit>([
   [ringId, { type: "ring", name: "A", insideM: [0.15, null], heightsM: [], outsideM: null }],
@@ -17,7 +19,7 @@ const hole = (worms: number, day = "2024-05-07") => ({
   ...on,
   day,
   count: countOfHole(
-    holeOf(on),
+    holeOf(at),
     entriesAt([
       [0, { type: "found", from: "soil", count: worms, typed: String(worms) }],
       [1, { type: "closed" }],
@@ -35,7 +37,7 @@ const ring = (number: number, mmPerMin: number, minutes: number, follows: number
     day: "2024-05-07",
     follows: follows === null ? null : idOf("observation", follows),
     soaking: soakingOfRing(
-      ringOf({ ...on, ring: ringId }),
+      ringOf({ ...at, ring: ringId }),
       entriesAt([[0, startAt], ...levels.map((at) => [at, levelAt(500 - at * mmPerMin)] as const)]),
       kit,
     ),
@@ -53,7 +55,7 @@ it("puts holes of one strip and day together, newest day first", () => {
 });
 
 it("says a hole without an entry is open", () => {
-  const open = { ...on, day: "2024-05-07", count: countOfHole(holeOf(on), [], kit) };
+  const open = { ...on, day: "2024-05-07", count: countOfHole(holeOf(at), [], kit) };
   expect(wormsOfField([open])[0]).toMatchObject({ unfinished: 1, perHole: { ok: false } });
 });
 
@@ -77,6 +79,29 @@ it("counts a ring that goes on after a leak once", () => {
 });
 
 it("says why nothing soaked in is known without the ring", () => {
-  const lost = soakingOfRing(ringOf({ ...on, ring: idOf("kit", 9) }), [], kit);
+  const lost = soakingOfRing(ringOf({ ...at, ring: idOf("kit", 9) }), [], kit);
   expect(lost).toMatchObject({ ok: false, problem: { code: "science/not-a-ring" } });
+});
+
+it("keeps holes on old grass out of the strip and puts them together by themselves", () => {
+  const holes = [hole(4), { ...hole(30), ...grass }, hole(8), { ...hole(20), ...grass }];
+  // 12 worms in two holes of the strip, 50 in two on old grass: 6 and 25 by hand.
+  expect(wormsOfField(holes)).toMatchObject([
+    { strip: idOf("strip", 1), perHole: { value: { value: 6, n: 2 } } },
+  ]);
+  expect(wormsOfGrass(holes)).toMatchObject([
+    { spots: [idOf("spot", 1)], perHole: { value: { value: 25, n: 2 } } },
+  ]);
+});
+
+it("keeps rings on old grass out of the strip and puts them together by themselves", () => {
+  const rings = [ring(1, 0.5, 60), { ...ring(2, 4, 60), ...grass }, ring(3, 2, 60)];
+  // 30 and 120 mm in an hour: their geometric mean is 60; the ring on grass took in 240 mm.
+  expect(soakedOfField(rings)[0]?.rings).toBe(2);
+  const [strip, alone] = [soakedOfField(rings), soakedOfGrass(rings)].map((found) => {
+    const depth = found[0]?.after.find(({ minutes }) => minutes === 60)?.depth;
+    return depth?.ok === true ? depth.value.value : null;
+  });
+  expect(strip).toBeCloseTo(60, 9);
+  expect(alone).toBeCloseTo(240, 9);
 });

@@ -11,6 +11,7 @@ const on = (day: string, strip: number, hits: number, more: Partial<LineOfField>
     visit: idOf("visit", 1),
     day,
     strip: idOf("strip", strip),
+    oldGrass: null,
     place: "between-rows",
     finished: true,
     counts: line(hits),
@@ -67,4 +68,38 @@ it("names each place that lines lie at, so that unlike can be said before any nu
     WANTED,
   );
   expect(onDays[0]?.places).toEqual(["between-rows", "wheel-track"]);
+});
+
+it("keeps lines on old grass out of the strips, and says them apart: 2 of 5 lines are grass by hand", () => {
+  const grass = { oldGrass: idOf("spot", 1) };
+  const { lines, unfinished, onDays, oldGrass } = coverOfField(
+    [
+      on("2025-05-07", 1, 100, { oldGrass: idOf("spot", 2) }),
+      on("2026-05-07", 1, 40),
+      // Named on the strip, as an older record may be: the spot decides all the same.
+      on("2026-05-07", 1, 98, grass),
+      on("2026-05-07", 1, 60),
+      on("2026-05-07", 3, 96, grass),
+      on("2026-05-07", 1, 90, { ...grass, finished: false }),
+    ],
+    WANTED,
+  );
+  // (40 + 60) of 200 marks; with the grass it would be (40 + 98 + 60) of 300.
+  expect(onDays).toMatchObject([
+    { strip: idOf("strip", 1), finished: 2, unfinished: 0, cover: { value: { value: 0.5, n: 2 } } },
+  ]);
+  // (98 + 96) of 200 marks, whatever strip they name.
+  expect(oldGrass).toMatchObject([
+    {
+      day: "2026-05-07",
+      spots: [idOf("spot", 1)],
+      finished: 2,
+      unfinished: 1,
+      cover: { value: { value: 0.97, n: 2 } },
+    },
+    { day: "2025-05-07", spots: [idOf("spot", 2)], cover: { value: { value: 1, n: 1 } } },
+  ]);
+  expect(lines).toBe(6);
+  // A line that was begun there is gone on with like any other.
+  expect(unfinished).toHaveLength(1);
 });

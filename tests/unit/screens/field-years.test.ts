@@ -21,9 +21,10 @@ const worms = (day: string, strip: number, value: number) => ({
   cautions: [],
 });
 const results = (found: FieldResults["worms"]): FieldResults => ({
-  cover: { lines: 0, unfinished: [], onDays: [] },
+  cover: { lines: 0, unfinished: [], onDays: [], oldGrass: [] },
   worms: found,
   soaked: [],
+  oldGrass: { worms: [], soaked: [] },
 });
 const paper = (day: string, value: number) => ({
   field: idOf("field", 1),

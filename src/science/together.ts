@@ -1,0 +1,50 @@
+/** What belongs together among the tests of a field: one strip on one day, or old grass on one day. */
+import type { RecordId } from "../record/ids.ts";
+
+/** Where and when a test of a field was made. */
+export interface OfGround {
+  readonly day: string;
+  readonly strip: RecordId<"strip">;
+  /** The old-grass spot where it was made: it is part of no strip then; null on a strip. */
+  readonly oldGrass: RecordId<"spot"> | null;
+}
+
+/** What is said of a strip on one day, said of old grass: the farm's own yardstick, which lies in no strip. */
+export type OnGrass<T extends { readonly strip: RecordId<"strip"> }> = Omit<T, "strip"> & {
+  readonly spots: readonly RecordId<"spot">[];
+};
+
+type Group<T> = readonly [T, ...T[]];
+
+const grouped = <T>(all: readonly T[], by: (one: T) => string): readonly Group<T>[] => {
+  const groups = new Map<string, [T, ...T[]]>();
+  for (const one of all) {
+    const group = groups.get(by(one));
+    if (group === undefined) groups.set(by(one), [one]);
+    else group.push(one);
+  }
+  return [...groups.values()];
+};
+
+/** One strip on one day, whoever began a visit, in the order of what came first. Old grass is left out. */
+export const byStripAndDay = <T extends OfGround>(all: readonly T[]): readonly Group<T>[] =>
+  grouped(
+    all.filter(({ oldGrass }) => oldGrass === null),
+    ({ day, strip }) => `${day} ${strip}`,
+  );
+
+/** Old grass on one day, all spots of the field together, in the order of what came first. */
+export const grassByDay = <T extends OfGround>(all: readonly T[]): readonly Group<T>[] =>
+  grouped(
+    all.filter(({ oldGrass }) => oldGrass !== null),
+    ({ day }) => day,
+  );
+
+/** The old-grass spots of a group, each once. */
+export const spotsOf = (group: readonly OfGround[]): readonly RecordId<"spot">[] => [
+  ...new Set(group.flatMap(({ oldGrass }) => oldGrass ?? [])),
+];
+
+/** The newest day first. */
+export const newestFirst = (a: { readonly day: string }, b: { readonly day: string }): number =>
+  a.day === b.day ? 0 : a.day < b.day ? 1 : -1;
