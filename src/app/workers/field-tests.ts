@@ -58,7 +58,7 @@ const aroundOf = async (connection: Connection, all: readonly Tested[]) => {
   return ok({
     dayOf: new Map(visits.value.map((row) => [row.id, shown(row)?.body.day])),
     kitById: new Map<RecordId, Kit | undefined>(kit.value.map((row) => [row.id, shown(row)?.body])),
-    spotById: new Map(spots.value.map((row) => [row.id, shown(row)?.body])),
+    grassById: new Map(spots.value.map((row) => [row.id, shown(row)?.body.oldGrass])),
     same: joined(joins.value),
   });
 };
@@ -88,7 +88,7 @@ export const testsOfField = async (
   ]);
   if (!around.ok) return around;
   if (!columns.ok) return columns;
-  const { dayOf, kitById, spotById, same } = around.value;
+  const { dayOf, kitById, grassById, same } = around.value;
   const tests = {
     lines: [] as TestsOfField["lines"][number][],
     holes: [] as TestsOfField["holes"][number][],
@@ -99,7 +99,7 @@ export const testsOfField = async (
     const day = dayOf.get(visit);
     if (day === undefined) continue;
     const strip = same(header.strip) as RecordId<"strip">;
-    const oldGrass = grassOf(spotById, header);
+    const oldGrass = grassOf((spot) => grassById.get(spot), header);
     const packed = columns.value.get(id);
     if (header.type === "line") {
       const ropeMarks = marksOn(kitById.get(header.rope));

@@ -2,8 +2,8 @@
 import { kindOf, type RecordId } from "../../record/ids.ts";
 import type { FieldCover, StripOnDay } from "../../science/ground-cover/field-cover.ts";
 import type { Catalogue } from "../catalogue.ts";
+import { groundName } from "../parts/ground-name.ts";
 import type { House } from "../parts/house.ts";
-import { stripName } from "../parts/names.ts";
 import type { Listed } from "../parts/reader.ts";
 import { wantedBy } from "../parts/results-desk.ts";
 import { sameStrip } from "../parts/same-field.ts";
@@ -38,8 +38,17 @@ export const readCover = async (
   return { cover, newest, strips: new Map(strips.map((strip) => [strip.id, strip])) };
 };
 
-/** The name of a strip, with the word that it was deleted. */
-export const nameWithFate = (words: Catalogue, strip: Listed<"strip"> | undefined): string => {
-  const name = stripName(words, strip);
-  return strip?.deleted === true ? words.fields.stripDeleted(name) : name;
+/** The name of the ground of a test: of its strip, with the word that it was deleted, or of the old-grass spot. */
+export const groundWithFate = (
+  words: Catalogue,
+  strip: Listed<"strip"> | undefined,
+  spot: Listed<"spot"> | undefined,
+): string => {
+  const name = groundName(words, strip, spot);
+  const of = spot?.body.oldGrass === true ? spot : strip;
+  return of?.deleted === true ? words.fields.stripDeleted(name) : name;
 };
+
+/** The name of a strip, with the word that it was deleted. */
+export const nameWithFate = (words: Catalogue, strip: Listed<"strip"> | undefined): string =>
+  groundWithFate(words, strip, undefined);

@@ -2,7 +2,7 @@ import { Key, LinkKey } from "../parts/keys.tsx";
 import { dayOf, writeClock, writeDay } from "../parts/numbers.ts";
 import { href } from "../parts/route.ts";
 import { useWordsWith } from "../parts/words-of.ts";
-import { type CoverNow, nameWithFate } from "./cover-model.ts";
+import { type CoverNow, groundWithFate } from "./cover-model.ts";
 import type { FieldNow } from "./model.ts";
 import { FIELD_WORDS } from "./words.ts";
 
@@ -11,7 +11,7 @@ export const LINES_AT_ONCE = 12;
 
 export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => void }) => {
   const words = useWordsWith(FIELD_WORDS);
-  const { lines, more, strips } = props.now.newest;
+  const { lines, more, strips, spots } = props.now.newest;
   if (lines.length === 0) return null;
   return (
     <section class="ruled">
@@ -21,7 +21,13 @@ export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => vo
           <li key={id}>
             <a class="row" href={href({ at: "line-sheet", line: id })}>
               <span>
-                <b>{nameWithFate(words, strips.get(body.strip))}</b>
+                <b>
+                  {groundWithFate(
+                    words,
+                    strips.get(body.strip),
+                    body.spot === undefined ? undefined : spots.get(body.spot),
+                  )}
+                </b>
                 <small>
                   {[
                     `${writeDay(dayOf(body.startedAtMs), words.common.tongue)}, ${writeClock(body.startedAtMs, words.common.tongue)}`,

@@ -4,6 +4,7 @@ import { kindOf, type RecordId } from "../../record/ids.ts";
 import type { LineHeader } from "../../record/kinds/observation.ts";
 import type { Strip } from "../../record/kinds/strip.ts";
 import type { House } from "../parts/house.ts";
+import { type Spots, spotsOf } from "../parts/old-grass.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
 import { allFields, onceEach, type SameField, sameField, sameStrip } from "../parts/same-field.ts";
 import { visitsOf } from "../parts/visits.ts";
@@ -60,6 +61,8 @@ export interface NewestLines {
   readonly more: boolean;
   /** The strips that they lie on, deleted ones too. */
   readonly strips: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
+  /** The marked spots that they lie at. */
+  readonly spots: Spots;
 }
 
 const newestLines = async (
@@ -75,8 +78,16 @@ const newestLines = async (
     .flatMap((one) => (one.body.type === "line" ? [{ ...one, body: one.body }] : []))
     .sort((a, b) => b.row.keys.atMs - a.row.keys.atMs);
   const lines = newest.slice(0, most);
-  const strips = await records.many([...new Set(lines.map(({ body }) => body.strip))]);
-  return { lines, more: newest.length > most, strips: new Map(strips.map((strip) => [strip.id, strip])) };
+  const [strips, spots] = await Promise.all([
+    records.many([...new Set(lines.map(({ body }) => body.strip))]),
+    spotsOf(records, lines),
+  ]);
+  return {
+    lines,
+    more: newest.length > most,
+    strips: new Map(strips.map((strip) => [strip.id, strip])),
+    spots,
+  };
 };
 
 /** Everything of a field but its results. */

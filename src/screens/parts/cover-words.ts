@@ -2,16 +2,16 @@
 import type { Catalogue } from "../catalogue.ts";
 import { writeNumber, writePercent } from "./numbers.ts";
 import type { Settings } from "./settings.ts";
-import type { StripCover } from "./strip-cover.ts";
+import type { GroundCover, StripCover } from "./strip-cover.ts";
 import { TONGUE } from "./words.common.ts";
 
 /** "Strip so far: 81 %, 74 to 87, 3 lines." */
-export const stripSentence = (words: Catalogue, { cover }: StripCover): string => {
-  if (!cover.ok) return words.line.stripNone;
+export const stripSentence = (words: Catalogue, { cover, oldGrass }: GroundCover): string => {
+  if (!cover.ok) return words.line.stripNone(oldGrass);
   const lines = words.common.lines(cover.value.n);
   const value = writePercent(cover.value.value, TONGUE);
   const { range } = cover.value;
-  return range.ok
+  const said = range.ok
     ? words.line.strip(
         value,
         writePercent(range.value.lower, TONGUE),
@@ -19,6 +19,7 @@ export const stripSentence = (words: Catalogue, { cover }: StripCover): string =
         lines,
       )
     : words.line.stripNoRange(value, lines);
+  return `${words.line.ground(oldGrass)} ${said}`;
 };
 
 /** "About 2 more lines for give or take 5 points." Empty when it cannot be said. */

@@ -9,6 +9,7 @@ import type { LineCounts } from "../../science/ground-cover/line.ts";
 import { type LinesNeeded, linesNeeded } from "../../science/ground-cover/lines-needed.ts";
 import { coverOfStrip } from "../../science/ground-cover/strip.ts";
 import { countsOf } from "./line-counts.ts";
+import { linesOfGround } from "./lines-of-ground.ts";
 import type { Listed, Reader } from "./reader.ts";
 import type { Settings } from "./settings.ts";
 
@@ -34,6 +35,9 @@ export interface StripCover<L extends SummedLine = ReadLine> {
   readonly cover: Result<Estimate>;
   readonly more: Result<LinesNeeded>;
 }
+
+/** The cover of a strip, or of the old grass, which lies in none. */
+export type GroundCover = StripCover & { readonly oldGrass: boolean };
 
 /** Reads the lines among these observations. */
 export const readLines = async (
@@ -83,17 +87,12 @@ export const coverOfLines = <L extends SummedLine>(
   };
 };
 
-/** Ground cover of one strip on one visit. */
+/** Ground cover of the strip of a line on its visit; of the old grass when the line lies there. */
 export const stripCover = async (
   records: Reader,
   settings: Settings,
-  visit: RecordId<"visit">,
-  strip: RecordId<"strip">,
-): Promise<StripCover> => {
-  const all = await records.list<"observation">({ visit });
-  const lines = await readLines(
-    records,
-    all.filter(({ body }) => body.type === "line" && body.strip === strip),
-  );
-  return coverOfLines(lines, settings);
+  header: LineHeader,
+): Promise<GroundCover> => {
+  const { lines, oldGrass } = await linesOfGround(records, header);
+  return { ...coverOfLines(await readLines(records, lines), settings), oldGrass };
 };

@@ -25,6 +25,7 @@ export const commonWords = (trade: TradeWords) => ({
     percent: "%",
     noName: "not named yet",
     wholeField: "whole field",
+    oldGrass: (name: string) => (name === "" ? "old-grass spot" : `${name}, old-grass spot`),
     lines: (count: number) =>
       `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "line", other: "lines" })}`,
     marks: (count: number) =>

@@ -1,5 +1,6 @@
 /** A record in a few plain words: what kind it is, what it is called, where it belongs. */
 import { type Kind, kindOf, type RecordId } from "../../record/ids.ts";
+import { groundName } from "../parts/ground-name.ts";
 import { fieldName, stripName } from "../parts/names.ts";
 import { dayOf, writeDay } from "../parts/numbers.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
@@ -18,6 +19,7 @@ const ID_KEYS: ReadonlySet<string> = new Set([
   "farm",
   "field",
   "strip",
+  "spot",
   "visit",
   "rope",
   "ring",
@@ -79,7 +81,7 @@ const NAMES: Naming = {
   observation: (words, known, { body }) => [
     fieldName(words, of(known, body.field)),
     ...(body.type === "note" ? [beginning(body.text)] : []),
-    ...(body.strip === null ? [] : [stripName(words, of(known, body.strip))]),
+    ...(body.strip === null ? [] : [groundName(words, of(known, body.strip), of(known, body.spot ?? null))]),
     writeDay(dayOf(body.startedAtMs), words.common.tongue),
   ],
   photo: (words, _known, { body }) => [writeDay(dayOf(body.takenAtMs), words.common.tongue)],

@@ -1,14 +1,15 @@
 import { expect, it } from "vitest";
 import { grassOf, NO_STRIP } from "../../../src/record/ground.ts";
-import { isRecordId } from "../../../src/record/ids.ts";
+import { isRecordId, type RecordId } from "../../../src/record/ids.ts";
 import { idOf } from "./made-up.ts";
 
 const [grass, stake, unknown] = [1, 2, 3].map((number) => idOf("spot", number));
 if (grass === undefined || stake === undefined || unknown === undefined) throw new Error("no spots");
-const spots = new Map([
-  [grass, { oldGrass: true }],
-  [stake, { oldGrass: false }],
+const oldGrass = new Map([
+  [grass, true],
+  [stake, false],
 ]);
+const spots = (spot: RecordId<"spot">) => oldGrass.get(spot);
 const strip = idOf("strip", 1);
 
 it("names no strip by an id that every file takes", () => {

@@ -131,6 +131,7 @@ export const ringWith = (
     kit,
     set: ringSetOf(header, kit),
     strip: undefined,
+    spot: undefined,
     entries,
     reading: readRing(entries),
     deleted: false,

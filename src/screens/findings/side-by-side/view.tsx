@@ -10,6 +10,7 @@ import { useLastShown } from "../../parts/last-shown.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
 import { writeDay, writeNumber } from "../../parts/numbers.ts";
+import { grassNames } from "../../parts/old-grass.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
@@ -118,6 +119,8 @@ const Which = ({ now }: { readonly now: SideBySideNow }) => {
   );
 };
 
+const TESTS = { cover: "line", worms: "hole", soak: "ring" } as const;
+
 const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure: MeasureNow }) => {
   const house = useHouse();
   const catalogue = house.words.value;
@@ -125,7 +128,8 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
   const { habits } = house.settings.value;
   const [table, setTable] = useState(false);
   const { asked, sides, yardstick } = measure;
-  const grass = now.yardstick?.spot.body.name;
+  const grass = grassNames(now.yardstick?.spots ?? []);
+  const grassDay = now.yardstick?.days[TESTS[asked.measure]] ?? null;
   const drawn: readonly Drawn[] = [
     ...sides.map(({ strip, estimate }) => ({
       key: strip.id,
@@ -137,7 +141,14 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
       ? [
           {
             key: "old-grass",
-            name: grass === undefined || grass === "" ? words.grass : words.of(words.grass, grass),
+            name: [
+              words.grass,
+              ...(grass === "" ? [] : [grass]),
+              // A yardstick of another day says which.
+              ...(grassDay === null || grassDay === now.visit.body.day
+                ? []
+                : [writeDay(grassDay, catalogue.common.tongue)]),
+            ].join(", "),
             estimate: yardstick.value,
             guess: null,
           },

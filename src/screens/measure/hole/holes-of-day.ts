@@ -5,8 +5,9 @@ import type { HoleTemplate } from "../../../record/kinds/kit.ts";
 import type { HoleHeader } from "../../../record/kinds/observation.ts";
 import { holeOf } from "../../../science/earthworms/hole.ts";
 import type { HoleCount } from "../../../science/earthworms/hole-count.ts";
+import { groundName } from "../../parts/ground-name.ts";
 import type { House } from "../../parts/house.ts";
-import { fieldName, stripName } from "../../parts/names.ts";
+import { fieldName } from "../../parts/names.ts";
 import type { Listed, Reader } from "../../parts/reader.ts";
 import { sameField } from "../../parts/same-field.ts";
 import { visitsOf } from "../../parts/visits.ts";
@@ -82,16 +83,17 @@ export const holeHeading = async (
   const { records } = house;
   const hole = await records.one(id);
   if (hole?.body.type !== "hole") return undefined;
-  const { field: fieldId, strip: stripId, template, place, depthM, sidesM } = hole.body;
-  const [field, strip, kit] = await Promise.all([
+  const { field: fieldId, strip: stripId, spot: spotId, template, place, depthM, sidesM } = hole.body;
+  const [field, strip, spot, kit] = await Promise.all([
     records.one(fieldId),
     records.one(stripId),
+    spotId === undefined ? undefined : records.one(spotId),
     template === null ? undefined : records.one(template),
   ]);
   const words = house.words.value;
   const sides = kit?.body.type === "hole-template" ? kit.body.sidesM : sidesM;
   return {
-    title: `${fieldName(words, field)} · ${stripName(words, strip)}`,
+    title: `${fieldName(words, field)} · ${groundName(words, strip, spot)}`,
     under: [
       sizeWords(holeWords, { sidesM: sides, depthM }, house.settings.value.habits),
       ...(place === null ? [] : [words.place[place]]),

@@ -6,6 +6,7 @@ import { wormsInHole, wormsPerM2OfHole } from "../../../science/earthworms/hole.
 import { type HoleCount, holeAreaM2 } from "../../../science/earthworms/hole-count.ts";
 import type { Estimate } from "../../../science/estimate.ts";
 import type { House } from "../../parts/house.ts";
+import { onGrass, spotsOf } from "../../parts/old-grass.ts";
 import { sameField, sameStrip } from "../../parts/same-field.ts";
 import { countOfHole, type DayHole, readHoles } from "./holes-of-day.ts";
 import { workedDaysAgo } from "./worked-ago.ts";
@@ -69,10 +70,13 @@ export const readHoleSheet = async (
     records.one(header.visit),
   ]);
   const stripOf = sameStrip(joins);
-  const isStrip = (strip: RecordId<"strip">): boolean => stripOf(strip) === stripOf(header.strip);
+  const oldGrass = onGrass(await spotsOf(records, [row]), header);
+  // Nothing is guessed of old grass, and nobody tills it.
+  const isStrip = (strip: RecordId<"strip">): boolean =>
+    !oldGrass && stripOf(strip) === stripOf(header.strip);
   const fields = same?.ids ?? [header.field];
   const [worked, guesses] = await Promise.all([
-    visit === undefined ? null : workedDaysAgo(records, fields, isStrip, visit.body.day),
+    visit === undefined || oldGrass ? null : workedDaysAgo(records, fields, isStrip, visit.body.day),
     Promise.all(fields.map((field) => records.list({ field, kind: "guess" }))),
   ]);
   const count = { ...countOfHole(hole), workedDaysAgo: worked };

@@ -218,7 +218,8 @@ const Cautions = ({ found }: Part) => {
   );
 };
 
-const HoleRow = ({ hole }: { readonly hole: DayHole }) => {
+/** A hole of the day. */
+export const HoleRow = ({ hole }: { readonly hole: DayHole }) => {
   const house = useHouse();
   const words = useWordsOf(HOLE_WORDS);
   const { common, place: placeWords, setOut } = house.words.value;

@@ -10,7 +10,7 @@ import { guidesFor } from "../../../science/earthworms/guides.ts";
 import { type HolesNeeded, holesNeeded } from "../../../science/earthworms/holes-needed.ts";
 import { type GuideReading, readByGuide } from "../../../science/earthworms/read-guide.ts";
 import type { Caution, Estimate } from "../../../science/estimate.ts";
-import { isAtSpot, oldGrassSpots } from "../../parts/old-grass.ts";
+import { onGrass, spotsOf } from "../../parts/old-grass.ts";
 import type { Reader } from "../../parts/reader.ts";
 import { sameField, sameStrip } from "../../parts/same-field.ts";
 import { countOfHole, type DayHole, holesOfDay } from "./holes-of-day.ts";
@@ -59,10 +59,13 @@ export const readStripHoles = async (
     sameField(records, visit.body.field),
   ]);
   const fields = same?.ids ?? [visit.body.field];
-  const spots = await oldGrassSpots(records, fields);
+  const spots = await spotsOf(
+    records,
+    all.map(({ header }) => ({ body: header })),
+  );
   const stripOf = sameStrip(joins);
   const isStrip = (id: RecordId<"strip">): boolean => stripOf(id) === stripOf(strip);
-  const holes = all.filter(({ header }) => isStrip(header.strip) && !isAtSpot(spots, header));
+  const holes = all.filter(({ header }) => isStrip(header.strip) && !onGrass(spots, header));
   if (holes.length === 0) return null;
   const [worked, guesses] = await Promise.all([
     workedDaysAgo(records, fields, isStrip, visit.body.day),

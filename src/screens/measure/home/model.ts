@@ -5,6 +5,7 @@ import { marksSaid } from "../../../record/line/reading.ts";
 import { summariseLine } from "../../../record/line/summary.ts";
 import { readColumns } from "../../../store/read.ts";
 import type { House } from "../../parts/house.ts";
+import { spotsOf } from "../../parts/old-grass.ts";
 import { type Listed, type Reader, ReadFailed } from "../../parts/reader.ts";
 import { allFields, type SameField } from "../../parts/same-field.ts";
 import { type ReadLine, readLines } from "../../parts/strip-cover.ts";
@@ -15,6 +16,7 @@ export interface OpenLine {
   readonly line: ReadLine;
   readonly field: Listed<"field"> | undefined;
   readonly strip: Listed<"strip"> | undefined;
+  readonly spot: Listed<"spot"> | undefined;
 }
 
 /** A field that is visited today. */
@@ -81,12 +83,26 @@ const openLines = async (records: Reader, fields: readonly SameField[]): Promise
   const open = (await readLines(records, await notPlainlyFinished(records, newest))).filter(
     ({ finished }) => !finished,
   );
-  const strips = await records.many([...new Set(open.map(({ header }) => header.strip))]);
+  const [strips, spots] = await Promise.all([
+    records.many([...new Set(open.map(({ header }) => header.strip))]),
+    spotsOf(
+      records,
+      open.map(({ header }) => ({ body: header })),
+    ),
+  ]);
   return open.flatMap((line) => {
     const same = fields.find(({ ids }) => ids.includes(line.header.field));
     // Nobody wants to go on in a field that was deleted.
     if (same === undefined) return [];
-    return [{ line, field: same.field, strip: strips.find(({ id }) => id === line.header.strip) }];
+    const { strip, spot } = line.header;
+    return [
+      {
+        line,
+        field: same.field,
+        strip: strips.find(({ id }) => id === strip),
+        spot: spot === undefined ? undefined : spots.get(spot),
+      },
+    ];
   });
 };
 

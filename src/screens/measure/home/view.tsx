@@ -1,11 +1,12 @@
 /** The start of Measure: go on where a line was left, or say which field one stands in. */
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import { groundName } from "../../parts/ground-name.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
 import { progressOf } from "../../parts/line-progress.ts";
 import { useLive } from "../../parts/live.ts";
-import { fieldName, stripName } from "../../parts/names.ts";
+import { fieldName } from "../../parts/names.ts";
 import { dayOf, writeClock, writeDay } from "../../parts/numbers.ts";
 import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
@@ -89,11 +90,11 @@ const OpenLines = ({ open }: { readonly open: readonly OpenLine[] }) => {
     <section class="go-on">
       <h2>{words.home.open}</h2>
       <ul class="keys">
-        {open.slice(0, most).map(({ line, field, strip }) => (
+        {open.slice(0, most).map(({ line, field, strip, spot }) => (
           <li key={line.id}>
             <LinkKey to={href({ at: "line", line: line.id })} look="straw">
               <span class="stacked">
-                {`${fieldName(words, field)} · ${stripName(words, strip)}`}
+                {`${fieldName(words, field)} · ${groundName(words, strip, spot)}`}
                 <small>
                   {[progressOf(words, line), begun(line.header.startedAtMs), words.home.goOn].join(" · ")}
                 </small>

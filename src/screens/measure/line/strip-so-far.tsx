@@ -12,12 +12,12 @@ export const StripSoFar = (props: {
   readonly finished: boolean;
 }) => {
   const { records, settings, words } = useHouse();
-  const { visit, strip } = props.header;
+  const { visit, strip, spot } = props.header;
   const now = settings.value;
   const found = useLive(
     // Loaded when the keys already answer: the distributions behind a range are a fifth of all code.
-    async () => (await import("../../parts/strip-cover.ts")).stripCover(records, now, visit, strip),
-    [visit, strip, now, props.finished],
+    async () => (await import("../../parts/strip-cover.ts")).stripCover(records, now, props.header),
+    [visit, strip, spot, now, props.finished],
     changesBeside(props.line),
   );
   return (

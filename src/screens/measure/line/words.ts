@@ -71,11 +71,11 @@ export const lineWords = (trade: TradeWords) => ({
       end: (mark: number) => `line ends at mark ${number(mark)}`,
     },
     thicknessQuestion: (mark: number) => `How thick is the mulch at mark ${number(mark)}?`,
+    ground: (oldGrass: boolean) => `${oldGrass ? "Old grass" : "Strip"} so far:`,
     strip: (value: string, low: string, high: string, lines: string) =>
-      `Strip so far: ${value} %, ${low} to ${high}, ${lines}.`,
-    stripNoRange: (value: string, lines: string) =>
-      `Strip so far: ${value} %, ${lines}. Too few to give a range.`,
-    stripNone: "First line of this strip.",
+      `${value} %, ${low} to ${high}, ${lines}.`,
+    stripNoRange: (value: string, lines: string) => `${value} %, ${lines}. Too few to give a range.`,
+    stripNone: (oldGrass: boolean) => `First line ${oldGrass ? "on this old grass" : "of this strip"}.`,
     more: (low: number, high: number, points: string) =>
       low === 0 && high === 0
         ? `Enough for give or take ${points} points.`
@@ -165,6 +165,7 @@ export const lineWords = (trade: TradeWords) => ({
       `Mulch ${mean} thick, ${number(count)} ${plural(count, TONGUE, { one: "reading", other: "readings" })}`,
     cover: "Ground cover on this line",
     strip: "The strip",
+    oldGrass: "Old-grass spot",
     today: "Today in this field",
     another: "Next line",
     workedOut: "How this was worked out",

@@ -1,8 +1,8 @@
 /** One ring on the board: what it is, how much soaked in so far, when it is read next, and the key for that. */
 import { type ReadonlySignal, useComputed } from "@preact/signals";
 import type { RingNow } from "../../../record/ring/clock.ts";
+import { groundName } from "../../parts/ground-name.ts";
 import { useHouse } from "../../parts/house.ts";
-import { stripName } from "../../parts/names.ts";
 import { writeClock } from "../../parts/numbers.ts";
 import { href } from "../../parts/route.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -80,11 +80,11 @@ const useStateWords = (ring: DayRing, runs: number | null, startAtMs: number | u
 };
 
 /** Where the ring stands, in one line. */
-const useWhere = ({ header, strip }: DayRing): string => {
+const useWhere = ({ header, strip, spot }: DayRing): string => {
   const words = useWordsOf(RING_WORDS);
   const catalogue = useHouse().words.value;
   return [
-    stripName(catalogue, strip),
+    groundName(catalogue, strip, spot),
     ...(header.place === null ? [] : [catalogue.place[header.place]]),
     ...(header.mulch === null ? [] : [words.mulch[header.mulch]]),
     ...(header.follows === null ? [] : [words.board.follows]),

@@ -6,6 +6,7 @@ import type { RingHeader } from "../../../record/kinds/observation.ts";
 import type { RingReading } from "../../../record/ring/events.ts";
 import { readRing } from "../../../record/ring/reading.ts";
 import { type RingSet, ringSetOf } from "../../../science/infiltration/ring-set.ts";
+import { spotsOf } from "../../parts/old-grass.ts";
 import type { Listed, Reader } from "../../parts/reader.ts";
 import { sameField } from "../../parts/same-field.ts";
 import { visitsOf } from "../../parts/visits.ts";
@@ -26,10 +27,11 @@ export interface DayRing {
   readonly kit: RingKit;
   readonly set: RingSet;
   readonly strip: Listed<"strip"> | undefined;
+  readonly spot: Listed<"spot"> | undefined;
   readonly entries: readonly Entry[];
   readonly reading: RingReading;
   readonly deleted: boolean;
-  /** Changes with the header, the kit and the strip, and not with the readings. */
+  /** Changes with the header, the kit, the strip and the marked spot, and not with the readings. */
   readonly version: string;
 }
 
@@ -52,7 +54,7 @@ const versionOf = (rows: readonly (Listed | undefined)[]): string =>
 const ringOf = (
   row: Listed<"observation">,
   kit: readonly Listed<"kit">[],
-  strip: Listed<"strip"> | undefined,
+  { strip, spot }: Pick<DayRing, "strip" | "spot">,
   entries: readonly Entry[],
   before: DayRing | undefined,
 ): DayRing | null => {
@@ -61,7 +63,7 @@ const ringOf = (
   const ring = bodyOf(kit, header.ring, "ring");
   if (ring === null) return null;
   const used = idsOfKit(header).map((id) => kit.find((one) => one.id === id));
-  const version = versionOf([row, strip, ...used]);
+  const version = versionOf([row, strip, spot, ...used]);
   if (before?.version === version && before.entries === entries) return before;
   const things = {
     ring,
@@ -76,6 +78,7 @@ const ringOf = (
     kit: things,
     set: ringSetOf(header, things),
     strip,
+    spot,
     entries,
     reading: readRing(entries),
     deleted: row.deleted,
@@ -91,19 +94,23 @@ const ringsOf = async (
 ): Promise<readonly DayRing[]> => {
   const headers = rows.flatMap(({ body }) => (body.type === "ring" ? [body] : []));
   const stale = rows.map(({ id }) => id).filter((id) => !known.has(id) || !isFresh(id));
-  const [kit, strips, entries] = await Promise.all([
+  const [kit, strips, spots, entries] = await Promise.all([
     records.many([...new Set(headers.flatMap(idsOfKit))]),
     records.many([...new Set(headers.map(({ strip }) => strip))]),
+    spotsOf(records, rows),
     records.entries(stale),
   ]);
   return rows.flatMap((row) => {
     const before = known.get(row.id);
     const own = stale.includes(row.id) ? (entries.get(row.id) ?? []) : (before?.entries ?? []);
-    const strip = row.body.type === "ring" ? row.body.strip : null;
+    const { strip, spot } = row.body;
     const ring = ringOf(
       row,
       kit,
-      strips.find(({ id }) => id === strip),
+      {
+        strip: strips.find(({ id }) => id === strip),
+        spot: spot === undefined ? undefined : spots.get(spot),
+      },
       own,
       before,
     );

@@ -1,10 +1,11 @@
 /** One ring while it is read: question and running result on top, keys under the thumb. */
 import { useEffect, useMemo } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import { groundName } from "../../parts/ground-name.ts";
 import { type House, useHouse } from "../../parts/house.ts";
 import { BackDrawing } from "../../parts/icons.tsx";
 import { useLive } from "../../parts/live.ts";
-import { fieldName, stripName } from "../../parts/names.ts";
+import { fieldName } from "../../parts/names.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -179,7 +180,7 @@ const Reading = (props: { readonly house: House; readonly model: RingModel; read
           <h1>
             {field === undefined
               ? "\u00a0"
-              : `${fieldName(catalogue, field)} · ${stripName(catalogue, ring.strip)}`}
+              : `${fieldName(catalogue, field)} · ${groundName(catalogue, ring.strip, ring.spot)}`}
           </h1>
           <p>{[...place, ...(header.mulch === null ? [] : [words.mulch[header.mulch]])].join(" · ")}</p>
         </div>

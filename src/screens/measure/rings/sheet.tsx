@@ -5,10 +5,11 @@ import { sentenceFor } from "../../catalogue.ts";
 import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { AskOnce } from "../../parts/ask-once.tsx";
+import { groundName } from "../../parts/ground-name.ts";
 import { useHouse } from "../../parts/house.ts";
 import { LinkKey } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
-import { fieldName, stripName } from "../../parts/names.ts";
+import { fieldName } from "../../parts/names.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -40,7 +41,7 @@ export const RingSheetScreen = (props: { readonly ring: RecordId<"observation"> 
   };
   return (
     <Page
-      title={`${fieldName(catalogue, sheet.field)} · ${stripName(catalogue, ring.strip)}`}
+      title={`${fieldName(catalogue, sheet.field)} · ${groundName(catalogue, ring.strip, ring.spot)}`}
       under={words.board.ringOf(ring.letter)}
       back={href({ at: "ring", ring: ring.id })}
       area="measure"

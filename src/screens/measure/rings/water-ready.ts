@@ -72,14 +72,19 @@ const rateNow = (ring: DayRing): number | null => {
 export const finishing = (rings: readonly DayRing[], now: RingNow, left: number): readonly FinishOrder[] => {
   const running = rings.filter((ring) => stageOf(ring) === "running");
   const finished = new Map<string, number>();
-  for (const { header, reading } of rings)
-    if (reading.stop?.entry.why === "done") finished.set(header.strip, (finished.get(header.strip) ?? 0) + 1);
+  // Old grass lies in no strip: its rings stand against the strips as one more.
+  const groundOf = ({ header, spot }: DayRing): string =>
+    spot?.body.oldGrass === true ? spot.id : header.strip;
+  for (const ring of rings) {
+    const ground = groundOf(ring);
+    if (ring.reading.stop?.entry.why === "done") finished.set(ground, (finished.get(ground) ?? 0) + 1);
+  }
   const wants = running.map((ring) => {
     const rate = rateNow(ring);
     const litres = rate === null ? null : litresToGo(ring.set, rate, minutesLeft(ring, now));
     return {
       id: ring.id,
-      strip: ring.header.strip,
+      strip: groundOf(ring),
       litres: litres?.ok === true ? litres.value : Number.NaN,
     };
   });

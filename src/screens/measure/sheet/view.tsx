@@ -1,6 +1,7 @@
 /** The sheet of one line: what lay at its marks, its own range, where it lay, and what comes next. */
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import type { LineHeader } from "../../../record/kinds/observation.ts";
 import { moreSentence, stripSentence } from "../../parts/cover-words.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -29,7 +30,8 @@ export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> 
         <p class="question">{sheet === null ? words.line.gone : words.line.deleted}</p>
       </Page>
     );
-  const { visit, strip } = sheet.line.header;
+  const { header } = sheet.line;
+  const { visit, strip } = header;
   return (
     <Page
       title={heading.title}
@@ -54,9 +56,12 @@ export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> 
     >
       <Kinds sheet={sheet} />
       <section class="ruled">
-        <h2>{words.sheet.strip}</h2>
-        <StripWords visit={visit} strip={strip} />
-        <LinkKey to={href({ at: "worked-out", strip, visit })}>{words.sheet.workedOut}</LinkKey>
+        <h2>{heading.oldGrass ? words.sheet.oldGrass : words.sheet.strip}</h2>
+        <StripWords header={header} />
+        {/* How old grass was worked out stands with the yardstick of the day. */}
+        <LinkKey to={href(heading.oldGrass ? { at: "visit", visit } : { at: "worked-out", strip, visit })}>
+          {words.sheet.workedOut}
+        </LinkKey>
       </section>
       <section class="ruled">
         <h2>{words.sheet.positions}</h2>
@@ -135,12 +140,12 @@ const Kinds = ({ sheet }: { readonly sheet: LineSheet }) => {
   );
 };
 
-const StripWords = (props: { readonly visit: RecordId<"visit">; readonly strip: RecordId<"strip"> }) => {
+const StripWords = ({ header }: { readonly header: LineHeader }) => {
   const { records, settings, words } = useHouse();
   const now = settings.value;
   const found = useLive(
-    () => stripCover(records, now, props.visit, props.strip),
-    [props.visit, props.strip, now],
+    () => stripCover(records, now, header),
+    [header.visit, header.strip, header.spot, now],
   );
   return (
     <p class="two-lines">

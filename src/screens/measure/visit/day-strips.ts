@@ -8,7 +8,7 @@ import type { HoleCount } from "../../../science/earthworms/hole-count.ts";
 import type { Estimate } from "../../../science/estimate.ts";
 import type { House } from "../../parts/house.ts";
 import { countsOf } from "../../parts/line-counts.ts";
-import { isAtSpot, oldGrassSpots } from "../../parts/old-grass.ts";
+import { onGrass, type Spots, spotsOf } from "../../parts/old-grass.ts";
 import { readPhotos } from "../../parts/photos/model.ts";
 import type { Listed, Reader } from "../../parts/reader.ts";
 import { type SameField, sameField, sameStrip } from "../../parts/same-field.ts";
@@ -49,11 +49,14 @@ export interface DayStrip extends PlaceResults {
   readonly newestMs: number;
 }
 
-/** What the old-grass spot says: of that day, else of the newest day before it, test by test. */
+/** What old grass says: of that day, else of the newest day before it that has a number, test by test. */
 export interface Yardstick extends PlaceResults {
-  readonly spot: Listed<"spot">;
+  /** Where it was measured; several when old grass was marked at more than one place. */
+  readonly spots: readonly Listed<"spot">[];
   /** The day of each test; null when there was none. */
   readonly days: Readonly<Record<"line" | "hole" | "ring", string | null>>;
+  /** What was begun there on that day, finished or not. */
+  readonly today: Measured;
 }
 
 export interface DayOfField {
@@ -113,48 +116,106 @@ const resultsOf = ({ lines, holes, rings }: Measured, settings: Settings): Place
 /** Old measurements are looked for among so many of the newest: a field holds thousands. */
 const AMONG_NEWEST = 400;
 
-const readYardstick = async (
-  house: Pick<House, "records" | "results">,
-  settings: Settings,
-  of: {
-    readonly same: SameField;
-    readonly all: readonly Listed<"visit">[];
-    readonly day: string;
-    readonly spots: ReadonlyMap<RecordId<"spot">, Listed<"spot">>;
-  },
-): Promise<Yardstick | null> => {
-  const { records } = house;
-  if (of.spots.size === 0) return null;
+type Type = "line" | "hole" | "ring";
+
+/** Tests on old grass up to a day, by type and day. */
+interface OnGrass {
+  readonly spots: Spots;
+  /** The newest day first. */
+  readonly days: readonly string[];
+  readonly on: (type: Type, day: string) => readonly Test[];
+}
+
+const testsOnGrass = async (
+  records: Reader,
+  { same, all, day }: { same: SameField; all: readonly Listed<"visit">[]; day: string },
+): Promise<OnGrass | null> => {
+  // A field without a marked spot is the usual one, and needs no look at its measurements.
+  const marked = await Promise.all(
+    same.ids.flatMap((field) =>
+      [false, true].map((deleted) => records.list({ field, kind: "spot" }, { limit: 1, deleted })),
+    ),
+  );
+  if (marked.flat().length === 0) return null;
   const lists = await Promise.all(
-    of.same.ids.map((field) =>
+    same.ids.map((field) =>
       records.list({ field, kind: "observation" }, { newestFirst: true, limit: AMONG_NEWEST }),
     ),
   );
-  const dayOf = new Map(of.all.map(({ id, body }) => [id, body.day] as const));
-  const there = lists.flat().filter(({ body }) => isAtSpot(of.spots, body));
-  const newest = (type: "line" | "hole" | "ring") => {
-    const own = there.filter(({ body }) => body.type === type);
-    const days = own.map(({ body }) => dayOf.get(body.visit) ?? "").filter((day) => day <= of.day);
-    const day = days.sort().at(-1) ?? "";
-    return day === "" ? null : { day, tests: own.filter(({ body }) => dayOf.get(body.visit) === day) };
-  };
-  const [line, hole, ring] = [newest("line"), newest("hole"), newest("ring")];
-  const spot = [line, hole, ring]
-    .flatMap((one) => one?.tests ?? [])
-    .map(({ body }) => (body.spot === undefined ? undefined : of.spots.get(body.spot)))
-    .find((one) => one !== undefined);
-  if (spot === undefined) return null;
-  const ringVisit = ring?.tests[0]?.body.visit;
-  const [lines, holes, rings] = await Promise.all([
-    summedLines(house, line?.tests ?? []),
-    readHoles(records, hole?.tests ?? []),
-    ringVisit === undefined ? null : readRingDay(records, ringVisit, new Map(), () => false),
-  ]);
-  const own = (rings?.rings ?? []).filter(({ header }) => isAtSpot(of.spots, header));
+  const tests = lists.flat().filter(({ body }) => body.type !== "note");
+  const spots = await spotsOf(records, tests);
+  const dayOf = new Map(all.map(({ id, body }) => [id, body.day] as const));
+  const there = tests.flatMap((test) => {
+    const on = dayOf.get(test.body.visit) ?? "";
+    return on === "" || on > day || !onGrass(spots, test.body) ? [] : [{ test, on }];
+  });
   return {
-    spot,
-    days: { line: line?.day ?? null, hole: hole?.day ?? null, ring: ring?.day ?? null },
-    ...resultsOf({ lines, holes, rings: own }, settings),
+    spots,
+    days: [...new Set(there.map(({ on }) => on))].sort().reverse(),
+    on: (type, of) => there.flatMap(({ test, on }) => (on === of && test.body.type === type ? [test] : [])),
+  };
+};
+
+/** The newest day on which these tests give a number; else the newest on which there are any. */
+const newestWith = async <T>(
+  { days, on }: OnGrass,
+  type: Type,
+  read: (tests: readonly Test[]) => Promise<readonly T[]>,
+  counts: (found: readonly T[]) => boolean,
+): Promise<{ readonly day: string | null; readonly found: readonly T[] }> => {
+  let newest: { readonly day: string; readonly found: readonly T[] } | null = null;
+  for (const day of days) {
+    const tests = on(type, day);
+    if (tests.length === 0) continue;
+    const found = await read(tests);
+    if (counts(found)) return { day, found };
+    newest ??= { day, found };
+  }
+  return newest ?? { day: null, found: [] };
+};
+
+const readYardstick = async (
+  house: Pick<House, "records" | "results">,
+  settings: Settings,
+  of: { readonly same: SameField; readonly all: readonly Listed<"visit">[]; readonly day: string },
+): Promise<Yardstick | null> => {
+  const { records } = house;
+  const grass = await testsOnGrass(records, of);
+  if (grass === null || grass.days.length === 0) return null;
+  const readRings = async (tests: readonly Test[]): Promise<readonly DayRing[]> => {
+    const [first] = tests;
+    const day =
+      first === undefined ? null : await readRingDay(records, first.body.visit, new Map(), () => false);
+    const ids = new Set(tests.map(({ id }) => id));
+    return (day?.rings ?? []).filter(({ id }) => ids.has(id));
+  };
+  const readers = {
+    line: (tests: readonly Test[]) => summedLines(house, tests),
+    hole: (tests: readonly Test[]) => readHoles(records, tests),
+    ring: readRings,
+  };
+  const [lines, holes, rings] = await Promise.all([
+    newestWith(grass, "line", readers.line, (all) => coverOfLines(all, settings).cover.ok),
+    newestWith(grass, "hole", readers.hole, (all) => all.some(({ reading }) => reading.finished)),
+    newestWith(grass, "ring", readers.ring, (all) => ringsTogether(all).after.some(({ mean }) => mean.ok)),
+  ]);
+  const onDay = async <T>(
+    type: Type,
+    { day, found }: { readonly day: string | null; readonly found: readonly T[] },
+    read: (tests: readonly Test[]) => Promise<readonly T[]>,
+  ): Promise<readonly T[]> => (day === of.day ? found : read(grass.on(type, of.day)));
+  const [linesToday, holesToday, ringsToday] = await Promise.all([
+    onDay("line", lines, readers.line),
+    onDay("hole", holes, readers.hole),
+    onDay("ring", rings, readers.ring),
+  ]);
+  const used = [...lines.found, ...holes.found, ...rings.found];
+  const ids = new Set(used.flatMap(({ header }) => header.spot ?? []));
+  return {
+    spots: [...ids].flatMap((id) => grass.spots.get(id) ?? []),
+    days: { line: lines.day, hole: holes.day, ring: rings.day },
+    today: { lines: linesToday, holes: holesToday, rings: ringsToday },
+    ...resultsOf({ lines: lines.found, holes: holes.found, rings: rings.found }, settings),
   };
 };
 
@@ -194,26 +255,24 @@ export const readDay = async (
   const same = visit === undefined ? undefined : await sameField(records, visit.body.field);
   if (visit === undefined || same === undefined) return null;
   const { day } = visit.body;
-  const [all, joins, spots] = await Promise.all([
-    visitsOf(records, same.ids),
-    records.joins(),
-    oldGrassSpots(records, same.ids),
-  ]);
+  const [all, joins] = await Promise.all([visitsOf(records, same.ids), records.joins()]);
   const visits = [visit, ...all.filter((one) => one.body.day === day && one.id !== id)];
   const stripOf = sameStrip(joins);
   const everything: readonly Test[] = (
     await Promise.all(visits.map((one) => records.list<"observation">({ visit: one.id })))
   ).flat();
-  const tests = everything.filter(({ body }) => body.type !== "note" && !isAtSpot(spots, body));
+  const spots = await spotsOf(records, everything);
+  const onStrips = everything.filter(({ body }) => !onGrass(spots, body));
+  const tests = onStrips.filter(({ body }) => body.type !== "note");
   const [lines, holes, ringDay, guesses, photos, yardstick] = await Promise.all([
     summedLines(house, tests),
     readHoles(records, tests),
     tests.some(({ body }) => body.type === "ring") ? readRingDay(records, id, new Map(), () => false) : null,
     guessesOf(records, same, visits),
     readPhotos(records, [...visits.map((one) => one.id), ...everything.map((one) => one.id)]),
-    readYardstick(house, settings, { same, all, day, spots }),
+    readYardstick(house, settings, { same, all, day }),
   ]);
-  const rings = (ringDay?.rings ?? []).filter(({ header }) => !isAtSpot(spots, header));
+  const rings = (ringDay?.rings ?? []).filter(({ header }) => !onGrass(spots, header));
   const rootOf = ({ header }: { readonly header: { readonly strip: RecordId<"strip"> } }): string =>
     stripOf(header.strip);
   const [linesBy, holesBy, ringsBy] = [
@@ -221,7 +280,7 @@ export const readDay = async (
     grouped(holes, rootOf),
     grouped(rings, rootOf),
   ];
-  const bodiesBy = grouped(everything, ({ body }) => (body.strip === null ? "" : stripOf(body.strip)));
+  const bodiesBy = grouped(onStrips, ({ body }) => (body.strip === null ? "" : stripOf(body.strip)));
   const ids = [...new Set([...linesBy.keys(), ...holesBy.keys(), ...ringsBy.keys()])] as RecordId<"strip">[];
   const strips = await records.many(ids);
   return {

@@ -2,7 +2,7 @@
 import type { RecordId } from "../../../record/ids.ts";
 import type { Place } from "../../../record/shapes.ts";
 import type { House } from "../../parts/house.ts";
-import { isAtSpot, oldGrassSpots } from "../../parts/old-grass.ts";
+import { onGrass, spotsOf } from "../../parts/old-grass.ts";
 import type { Listed, Reader } from "../../parts/reader.ts";
 import { onceEach, type SameField } from "../../parts/same-field.ts";
 import type { Settings } from "../../parts/settings.ts";
@@ -47,7 +47,8 @@ export interface VisitNow {
   readonly farM: number | null;
 }
 
-const numbered = (lines: readonly SummedLine[]): readonly NumberedLine[] =>
+/** The lines of one ground with their numbers, newest first. */
+export const numbered = (lines: readonly SummedLine[]): readonly NumberedLine[] =>
   lines.map((line, at) => ({ line, index: at + 1 })).reverse();
 
 /** Lines of the strips on these visits, oldest first; those at the old-grass spot belong to no strip. */
@@ -55,11 +56,10 @@ export const linesOfVisits = async (
   records: Reader,
   visits: readonly Pick<Listed<"visit">, "id" | "body">[],
 ): Promise<readonly ReadLine[]> => {
-  const [spots, ...lists] = await Promise.all([
-    oldGrassSpots(records, [...new Set(visits.map(({ body }) => body.field))]),
-    ...visits.map(({ id }) => records.list<"observation">({ visit: id })),
-  ]);
-  const observations = lists.flat().filter(({ body }) => body.type === "line" && !isAtSpot(spots, body));
+  const lists = await Promise.all(visits.map(({ id }) => records.list<"observation">({ visit: id })));
+  const all = lists.flat().filter(({ body }) => body.type === "line");
+  const spots = await spotsOf(records, all);
+  const observations = all.filter(({ body }) => !onGrass(spots, body));
   const lines = await readLines(records, observations);
   return [...lines].sort((a, b) => a.header.startedAtMs - b.header.startedAtMs);
 };
@@ -110,7 +110,7 @@ export const readVisit = async (
     photos: day.photos.length,
     rings:
       day.strips.reduce((sum, { soak }) => sum + soak.rings.length, 0) +
-      (day.yardstick?.days.ring === visit.body.day ? day.yardstick.soak.rings.length : 0),
+      (day.yardstick?.today.rings.length ?? 0),
     farM,
   };
 };

@@ -157,7 +157,8 @@ const Named = ({ soak, words }: { readonly soak: RingsTogether; readonly words: 
   );
 };
 
-const RingRow = ({ ring }: { readonly ring: DayRing }) => {
+/** A ring of the day. */
+export const RingRow = ({ ring }: { readonly ring: DayRing }) => {
   const house = useHouse();
   const words = useWordsOf(DAY_WORDS);
   const { common, place, visit } = useWordsWith(VISIT_WORDS);

@@ -7,15 +7,14 @@ import { SENTENCES } from "../../findings/sentences.ts";
 import { moreSentence } from "../../parts/cover-words.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
-import { groundCoverOf } from "../../parts/line-counts.ts";
-import { progressOf } from "../../parts/line-progress.ts";
-import { dayOf, writeClock, writeDay, writeNumber, writePercent } from "../../parts/numbers.ts";
+import { writeNumber, writePercent } from "../../parts/numbers.ts";
 import { rangeWords } from "../../parts/range-words.ts";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf, useWordsWith } from "../../parts/words-of.ts";
 import { StripHoles } from "../hole/strip-holes.tsx";
-import type { NumberedLine, StripNow, VisitNow } from "./model.ts";
+import { LineRow } from "./line-row.tsx";
+import type { StripNow, VisitNow } from "./model.ts";
 import { StripRings } from "./strip-rings.tsx";
 import { DAY_WORDS } from "./words.day.ts";
 import { VISIT_WORDS } from "./words.ts";
@@ -134,49 +133,6 @@ const Figure = (props: { readonly now: VisitNow; readonly strip: StripNow }) => 
       </span>
       {more === "" ? null : <span class="below">{more}</span>}
       <span class="below worked-out">{words.visit.workedOut}</span>
-    </a>
-  );
-};
-
-const LineRow = (props: {
-  readonly one: NumberedLine;
-  /** The day of the visit; the clock time alone says enough for lines of that day only. */
-  readonly day: string;
-  readonly place: string;
-}) => {
-  const { settings } = useHouse();
-  const words = useWordsWith(VISIT_WORDS);
-  const { line, index } = props.one;
-  const { startedAtMs } = line.header;
-  const { tongue } = words.common;
-  const begunOn = dayOf(startedAtMs);
-  const clock = writeClock(startedAtMs, tongue);
-  const { share, read } = groundCoverOf(line.reading.tally, settings.value.stonesCount);
-  const shown = line.finished || line.header.way === "mark-by-mark";
-  const route = line.finished
-    ? ({ at: "line-sheet", line: line.id } as const)
-    : ({ at: "line", line: line.id } as const);
-  return (
-    <a class="row" href={href(route)}>
-      <span>
-        <b>
-          {words.line.title(index)}
-          {line.finished ? "" : ` · ${words.visit.goOn}`}
-        </b>
-        <small>
-          {[
-            begunOn === props.day ? clock : words.visit.onAnotherDay(writeDay(begunOn, tongue), clock),
-            props.place,
-            line.finished ? words.common.marks(read) : progressOf(words, line),
-          ].join(" · ")}
-        </small>
-      </span>
-      {share === null || !shown ? null : (
-        <span class="value">
-          {writePercent(share, TONGUE)}
-          <small> {words.common.percent}</small>
-        </span>
-      )}
     </a>
   );
 };

@@ -41,6 +41,7 @@ const english = (_trade: TradeWords) => ({
   grass: {
     title: "Old-grass spot",
     says: "The farm's own yardstick: what this ground does under old grass.",
+    nothingYet: "Nothing finished there yet.",
     beside: (values: string) => `On the old-grass spot: ${values}.`,
     cover: (percent: string) => `${percent} % ground cover`,
     worms: (count: string) => `${count} worms per hole`,

@@ -3,13 +3,18 @@ import type { Estimate } from "../../../science/estimate.ts";
 import { WorkedOutKey, workedByAll } from "../../findings/method-list.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { writeDay, writeNumber, writePercent } from "../../parts/numbers.ts";
+import { grassNames } from "../../parts/old-grass.ts";
 import { rangeWords } from "../../parts/range-words.ts";
 import { TONGUE } from "../../parts/words.common.ts";
-import { useWordsOf } from "../../parts/words-of.ts";
+import { useWordsOf, useWordsWith } from "../../parts/words-of.ts";
+import { HoleRow } from "../hole/strip-holes.tsx";
 import { depthText } from "../rings/figures.ts";
-import type { Yardstick } from "./day-strips.ts";
-import { spokenOf, useSoakRange } from "./strip-rings.tsx";
+import type { Measured, Yardstick } from "./day-strips.ts";
+import { LineRow } from "./line-row.tsx";
+import { numbered } from "./model.ts";
+import { RingRow, spokenOf, useSoakRange } from "./strip-rings.tsx";
 import { DAY_WORDS } from "./words.day.ts";
+import { VISIT_WORDS } from "./words.ts";
 
 /** One decimal below ten, as beside it on the strips. */
 export const wormCount = (value: number): string => writeNumber(value, TONGUE, value < 10 ? 1 : 0);
@@ -51,7 +56,7 @@ export const OldGrass = (props: { readonly yardstick: Yardstick; readonly day: s
   const words = useWordsOf(DAY_WORDS);
   const { habits } = house.settings.value;
   const soakRange = useSoakRange();
-  const { cover, perHole, perM2, soak, days, spot } = props.yardstick;
+  const { cover, perHole, perM2, soak, days, spots, today } = props.yardstick;
   const spoken = spokenOf(soak);
   const from = (day: string | null): string =>
     day === null || day === props.day ? "" : words.grass.from(writeDay(day, catalogue.common.tongue));
@@ -61,11 +66,14 @@ export const OldGrass = (props: { readonly yardstick: Yardstick; readonly day: s
     ...[cover.cover, perHole, perM2].flatMap((one) => (one.ok ? [one.value] : [])),
     ...(spoken === null ? [] : [spoken.mean]),
   ];
-  if (worked.length === 0) return null;
+  const begun = today.lines.length + today.holes.length + today.rings.length;
+  if (worked.length + begun === 0) return null;
+  const names = grassNames(spots);
   return (
     <section class="ruled">
-      <h2>{spot.body.name === "" ? words.grass.title : `${words.grass.title}: ${spot.body.name}`}</h2>
+      <h2>{names === "" ? words.grass.title : `${words.grass.title}: ${names}`}</h2>
       <p>{words.grass.says}</p>
+      {worked.length === 0 ? <p>{words.grass.nothingYet}</p> : null}
       <table class="figures soak-table">
         <tbody>
           {cover.cover.ok ? (
@@ -102,8 +110,42 @@ export const OldGrass = (props: { readonly yardstick: Yardstick; readonly day: s
           )}
         </tbody>
       </table>
-      <WorkedOutKey of={words.grass.title} {...workedByAll(worked)} />
+      <Begun today={today} day={props.day} />
+      {worked.length === 0 ? null : <WorkedOutKey of={words.grass.title} {...workedByAll(worked)} />}
     </section>
+  );
+};
+
+/** What was begun there on this day: it stands on no strip, and is gone on with from here. */
+const Begun = (props: { readonly today: Measured; readonly day: string }) => {
+  const words = useWordsWith(VISIT_WORDS);
+  const { today, day } = props;
+  if (today.lines.length + today.holes.length + today.rings.length === 0) return null;
+  return (
+    <ul class="rows">
+      {numbered(today.lines).map((one) => {
+        const { place } = one.line.header;
+        return (
+          <li key={one.line.id}>
+            <LineRow
+              one={one}
+              day={day}
+              place={place === null ? words.visit.placeNotSaid : words.place[place]}
+            />
+          </li>
+        );
+      })}
+      {[...today.holes].reverse().map((hole) => (
+        <li key={hole.id}>
+          <HoleRow hole={hole} />
+        </li>
+      ))}
+      {[...today.rings].reverse().map((ring) => (
+        <li key={ring.id}>
+          <RingRow ring={ring} />
+        </li>
+      ))}
+    </ul>
   );
 };
 

@@ -6,6 +6,7 @@ import type { LatitudeLongitude } from "../../../science/position/distance.ts";
 import type { Catalogue } from "../../catalogue.ts";
 import { fieldName, stripName } from "../names.ts";
 import { dayOf, writeClock, writeDay } from "../numbers.ts";
+import { onGrass, type Spots, spotsOf } from "../old-grass.ts";
 import type { Listed, Reader } from "../reader.ts";
 import { href } from "../route.ts";
 import { onceEach, type SameField, sameField, sameStrip } from "../same-field.ts";
@@ -21,6 +22,8 @@ export interface OnField {
   readonly strips: readonly Listed<"strip">[];
   readonly stripOf: (id: RecordId<"strip">) => RecordId<"strip">;
   readonly spots: readonly Listed<"spot">[];
+  /** The marked spots where tests were made, deleted ones too. */
+  readonly measuredAt: Spots;
   /** Newest first. */
   readonly tests: readonly Listed<"observation">[];
   /** There are older ones that were left out. */
@@ -69,13 +72,14 @@ export const readOnField = async (
   const stripOf = sameStrip(joins);
   const tests = all.slice(0, MOST_TESTS);
   const rings = tests.flatMap(({ body }) => (body.type === "ring" ? [body.ring] : []));
-  const kit = await records.many([...new Set(rings)]);
+  const [kit, measuredAt] = await Promise.all([records.many([...new Set(rings)]), spotsOf(records, tests)]);
   return {
     same,
     farm,
     strips: onceEach(strips.flat(), stripOf),
     stripOf,
     spots: spots.flat(),
+    measuredAt,
     tests,
     more: all.length > MOST_TESTS,
     kit: new Map(kit.map((one) => [one.id, one])),
@@ -98,6 +102,11 @@ export const drawField = (words: Catalogue, map: MapWords, on: OnField): FieldDr
     const strip = id === null ? undefined : on.strips.find((one) => one.id === on.stripOf(id));
     return stripName(words, strip);
   };
+  const groundOf = (body: Listed<"observation">["body"]): readonly string[] => {
+    const spot = body.spot === undefined ? undefined : on.measuredAt.get(body.spot);
+    if (onGrass(on.measuredAt, body)) return [words.common.oldGrass(spot?.body.name ?? "")];
+    return body.strip === null ? [] : [nameOf(body.strip)];
+  };
   const test = ({ id, body }: Listed<"observation">): Thing | null => {
     const [at, to] =
       body.type === "line"
@@ -105,8 +114,8 @@ export const drawField = (words: Catalogue, map: MapWords, on: OnField): FieldDr
         : [body.at.position, null];
     if (at === null) return null;
     const when = `${writeDay(dayOf(body.startedAtMs), tongue)}, ${writeClock(body.startedAtMs, tongue)}`;
-    const strip = body.strip === null ? [] : [nameOf(body.strip)];
-    const about = (...more: readonly string[]): string => [...strip, ...more, when].join(" · ");
+    const ground = groundOf(body);
+    const about = (...more: readonly string[]): string => [...ground, ...more, when].join(" · ");
     const thing = { id, at, to: to === at ? null : to };
     switch (body.type) {
       case "line":
@@ -193,13 +202,15 @@ const stripLabels = (on: OnField, nameOf: (id: RecordId<"strip">) => string): re
     places.set(of, [...(places.get(of) ?? []), at]);
   };
   for (const { body } of on.tests) {
+    // Old grass lies in no strip, and would draw the name of one to it.
+    if (onGrass(on.measuredAt, body)) continue;
     if (body.type !== "line") put(body.strip, body.at.position);
     else {
       put(body.strip, body.start.position);
       put(body.strip, body.end.position);
     }
   }
-  for (const { body } of on.spots) put(body.strip, body.position);
+  for (const { body } of on.spots) if (!body.oldGrass) put(body.strip, body.position);
   return [...places].flatMap(([strip, all]) => {
     const middle = middleOf(all);
     return middle.ok ? [{ id: strip, text: nameOf(strip), at: middle.value }] : [];
