@@ -1,18 +1,16 @@
 /** One strip on one day: each number with its unit, how many samples it rests on, and its range. */
 import type { ComponentChildren } from "preact";
-import type { RecordId } from "../../record/ids.ts";
 import type { Result } from "../../record/result.ts";
-import type { MeanFound, WormsOnDay } from "../../science/earthworms/worms-of-field.ts";
+import type { MeanFound } from "../../science/earthworms/worms-of-field.ts";
 import type { Bounds, Caution } from "../../science/estimate.ts";
-import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
-import type { SoakedOnDay } from "../../science/infiltration/soaked-of-field.ts";
 import { sentenceFor } from "../catalogue.ts";
 import { SENTENCES } from "../findings/sentences.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeDay } from "../parts/numbers.ts";
 import { href } from "../parts/route.ts";
+import { toVisit } from "../parts/to-visit.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import type { DayFound } from "./years-model.ts";
+import { type DayFound, OLD_GRASS } from "./years-model.ts";
 import { type Measure, scaleOf } from "./years-series.ts";
 import { YEARS_WORDS } from "./years-words.ts";
 
@@ -44,7 +42,7 @@ export const DayRows = ({ day }: { readonly day: DayFound }) => {
     <div class="found-day">
       <h5>{writeDay(day.day, tongue)}</h5>
       <ul class="rows">
-        {day.cover === null ? null : <CoverRow found={day.cover} />}
+        {day.cover === null ? null : <CoverRow found={day.cover} strip={day.strip} />}
         {day.worms === null ? null : <WormsRow found={day.worms} />}
         {day.soaked === null ? null : <SoakedRow found={day.soaked} />}
       </ul>
@@ -80,11 +78,6 @@ const Row = (props: {
   </li>
 );
 
-const toVisit = (visits: readonly RecordId<"visit">[]): string => {
-  const [visit] = visits;
-  return visit === undefined ? href({ at: "measure" }) : href({ at: "visit", visit });
-};
-
 /** What has to be said beside the numbers, folded up: a year holds many of them. */
 const Minds = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
   const words = useHouse().words.value;
@@ -101,17 +94,26 @@ const Minds = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
   );
 };
 
-const CoverRow = ({ found }: { readonly found: StripOnDay }) => {
+const CoverRow = (props: {
+  readonly found: NonNullable<DayFound["cover"]>;
+  readonly strip: DayFound["strip"];
+}) => {
   const { words, settings } = useHouse();
   const says = useWordsOf(YEARS_WORDS);
   const rangeOf = useRangeWords();
+  const { found, strip } = props;
   const { cover, places, unfinished } = found;
   const { place } = words.value;
   const { times, write } = scaleOf("cover", settings.value.habits);
   const unlike = places.map((one) => (one === null ? says.placeNotSaid : place[one])).join(", ");
   return (
     <Row
-      to={href({ at: "worked-out", strip: found.strip, visit: found.visits[0] ?? null })}
+      to={
+        // How old grass was worked out stands with the yardstick of its day.
+        strip === null || strip === OLD_GRASS
+          ? toVisit(found.visits)
+          : href({ at: "worked-out", strip, visit: found.visits[0] ?? null })
+      }
       name={says.cover}
       under={[
         ...(places.length > 1 ? [says.unlike(unlike)] : []),
@@ -124,7 +126,7 @@ const CoverRow = ({ found }: { readonly found: StripOnDay }) => {
   );
 };
 
-const WormsRow = ({ found }: { readonly found: WormsOnDay }) => {
+const WormsRow = ({ found }: { readonly found: NonNullable<DayFound["worms"]> }) => {
   const { settings } = useHouse();
   const says = useWordsOf(YEARS_WORDS);
   const rangeOf = useRangeWords();
@@ -152,7 +154,7 @@ const WormsRow = ({ found }: { readonly found: WormsOnDay }) => {
   );
 };
 
-const SoakedRow = ({ found }: { readonly found: SoakedOnDay }) => {
+const SoakedRow = ({ found }: { readonly found: NonNullable<DayFound["soaked"]> }) => {
   const { settings } = useHouse();
   const says = useWordsOf(YEARS_WORDS);
   const rangeOf = useRangeWords();

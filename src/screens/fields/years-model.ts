@@ -12,15 +12,19 @@ import { sameField, sameStrip } from "../parts/same-field.ts";
 import type { Settings } from "../parts/settings.ts";
 import { visitsOf } from "../parts/visits.ts";
 
-/** Null stands for the field as a whole, where paper names no strip. */
-export type StripKey = RecordId<"strip"> | null;
+/** Stands for all old grass of the field: the farm's own yardstick, which lies in no strip. */
+export const OLD_GRASS = "old-grass";
 
-/** One strip on one day: whatever was measured there. */
+/** Null stands for the field as a whole, where paper names no strip. */
+export type StripKey = RecordId<"strip"> | typeof OLD_GRASS | null;
+
+/** One strip, or old grass, on one day: whatever was measured there. */
 export interface DayFound {
   readonly day: string;
-  readonly cover: StripOnDay | null;
-  readonly worms: WormsOnDay | null;
-  readonly soaked: SoakedOnDay | null;
+  readonly strip: StripKey;
+  readonly cover: Omit<StripOnDay, "strip" | "chance"> | null;
+  readonly worms: Omit<WormsOnDay, "strip"> | null;
+  readonly soaked: Omit<SoakedOnDay, "strip"> | null;
 }
 
 /** One strip in one year; days newest first. */
@@ -34,7 +38,7 @@ export interface StripFound {
 export interface YearFound {
   readonly year: number;
   readonly said: boolean;
-  /** The strip measured last first. */
+  /** The strip measured last first; old grass stands below all of them. */
   readonly strips: readonly StripFound[];
 }
 
@@ -81,21 +85,24 @@ export const yearsFound = (
     if (day > found.newest) found.newest = day;
     return found;
   };
-  const add = (of: { readonly day: string; readonly strip: RecordId<"strip"> }, part: Partial<DayFound>) => {
-    const { days } = stripIn(of.day, of.strip);
-    const empty = { day: of.day, cover: null, worms: null, soaked: null };
-    days.set(of.day, { ...(days.get(of.day) ?? empty), ...part });
+  const add = (day: string, strip: StripKey, part: Partial<DayFound>) => {
+    const { days } = stripIn(day, strip);
+    const empty = { day, strip, cover: null, worms: null, soaked: null };
+    days.set(day, { ...(days.get(day) ?? empty), ...part });
   };
-  for (const cover of results.cover.onDays) add(cover, { cover });
-  for (const worms of results.worms) add(worms, { worms });
-  for (const soaked of results.soaked) add(soaked, { soaked });
+  for (const cover of results.cover.onDays) add(cover.day, cover.strip, { cover });
+  for (const worms of results.worms) add(worms.day, worms.strip, { worms });
+  for (const soaked of results.soaked) add(soaked.day, soaked.strip, { soaked });
+  for (const cover of results.cover.oldGrass) add(cover.day, OLD_GRASS, { cover });
+  for (const worms of results.oldGrass.worms) add(worms.day, OLD_GRASS, { worms });
+  for (const soaked of results.oldGrass.soaked) add(soaked.day, OLD_GRASS, { soaked });
   for (const paper of papers)
     stripIn(paper.day, paper.strip === null ? null : stripOf(paper.strip)).papers.push(paper);
   return [...years.values()].sort(later).map(({ year, said: isSaid, strips }) => ({
     year,
     said: isSaid,
     strips: [...strips]
-      .sort(([, a], [, b]) => later(a, b))
+      .sort(([one, a], [other, b]) => Number(one === OLD_GRASS) - Number(other === OLD_GRASS) || later(a, b))
       .map(([strip, found]) => ({
         strip,
         days: [...found.days.values()].sort((a, b) => (a.day < b.day ? 1 : -1)),
@@ -109,7 +116,13 @@ export interface YearsNow {
   readonly years: readonly YearFound[];
   /** Strips by id, deleted ones too: their results stay. */
   readonly strips: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
+  /** Where old grass was measured. */
+  readonly spots: readonly Listed<"spot">[];
 }
+
+const spotsIn = ({ cover, oldGrass }: FieldResults): readonly RecordId<"spot">[] => [
+  ...new Set([...cover.oldGrass, ...oldGrass.worms, ...oldGrass.soaked].flatMap(({ spots }) => spots)),
+];
 
 const isStrip = (id: RecordId): id is RecordId<"strip"> => kindOf(id) === "strip";
 
@@ -134,8 +147,13 @@ export const readYears = async (
     sameStrip(joins),
   );
   const ids = new Set(
-    years.flatMap(({ strips }) => strips.flatMap(({ strip }) => (strip === null ? [] : [strip]))),
+    years.flatMap(({ strips }) =>
+      strips.flatMap(({ strip }) => (strip === null || strip === OLD_GRASS ? [] : [strip])),
+    ),
   );
-  const strips = await records.many([...ids].filter(isStrip));
-  return { years, strips: new Map(strips.map((strip) => [strip.id, strip])) };
+  const [strips, spots] = await Promise.all([
+    records.many([...ids].filter(isStrip)),
+    records.many(spotsIn(found)),
+  ]);
+  return { years, strips: new Map(strips.map((strip) => [strip.id, strip])), spots };
 };

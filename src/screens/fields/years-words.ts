@@ -21,6 +21,8 @@ const english = (trade: TradeWords) => ({
   more: (days: number): string =>
     `Show ${number(days)} more ${plural(days, TONGUE, { one: "day", other: "days" })}`,
   deleted: (name: string): string => `${name} (deleted)`,
+  oldGrass: (names: string): string => (names === "" ? "Old-grass spot" : `Old-grass spot, ${names}`),
+  yardstick: "The farm's own yardstick: it is part of no strip.",
   wholeField: "the field, no strip named",
   cover: "Ground cover",
   unlike: (places: string): string => `lines at unlike places: ${places}`,

@@ -11,7 +11,7 @@ import { writeDay } from "../parts/numbers.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { YearsCharts } from "./years-charts.tsx";
 import { DayRows } from "./years-day.tsx";
-import { readYears, type StripFound, type YearFound, type YearsNow } from "./years-model.ts";
+import { OLD_GRASS, readYears, type StripFound, type YearFound, type YearsNow } from "./years-model.ts";
 import { useStripNames } from "./years-names.ts";
 import { scaleOf } from "./years-series.ts";
 import { YEARS_WORDS } from "./years-words.ts";
@@ -95,6 +95,7 @@ const Year = (props: { readonly year: YearFound; readonly now: YearsNow; readonl
       {firstDays(strips, most).map(({ strip, days, papers }) => (
         <div key={strip ?? "field"}>
           <h4>{nameOf(strip)}</h4>
+          {strip === OLD_GRASS ? <p class="aside">{says.yardstick}</p> : null}
           {days.map((day) => (
             <DayRows key={day.day} day={day} />
           ))}

@@ -1,13 +1,11 @@
 /** Strips side by side on one line from 0 to 100 %: value, range and target, told apart without colour. */
 
+import type { Result } from "../../record/result.ts";
 import type { CoverFound } from "../../science/ground-cover/field-cover.ts";
-import { nameWithFate } from "../fields/cover-model.ts";
 import { writeNumber, writePercent } from "../parts/numbers.ts";
 import { rangeWords } from "../parts/range-words.ts";
-import { href } from "../parts/route.ts";
 import { TONGUE } from "../parts/words.common.ts";
 import { useWordsWith } from "../parts/words-of.ts";
-import type { StripFound } from "./model.ts";
 import { FINDINGS_WORDS } from "./words.ts";
 
 /** Marker and dash per series; with the colour of the same number they repeat after four. */
@@ -98,28 +96,32 @@ const Axis = ({ target }: { readonly target: number | null }) => {
   );
 };
 
-/** The strips of a day, one below the other. */
-export const Drawing = (props: {
-  readonly strips: readonly StripFound[];
-  readonly target: number | null;
-}) => {
+/** One value as it is shown: of a strip, or of old grass. */
+export interface Shown {
+  readonly key: string;
+  readonly name: string;
+  /** Where the number is explained. */
+  readonly to: string;
+  readonly cover: Result<CoverFound>;
+}
+
+/** The strips of a day, one below the other, and old grass below them. */
+export const Drawing = (props: { readonly shown: readonly Shown[]; readonly target: number | null }) => {
   const words = useWordsWith(FINDINGS_WORDS);
   const { target } = props;
   return (
     <div class="drawing">
       <ul>
-        {props.strips.map(({ on, strip }, series) => {
-          const name = nameWithFate(words, strip);
-          const to = href({ at: "worked-out", strip: on.strip, visit: on.visits[0] ?? null });
-          if (!on.cover.ok)
+        {props.shown.map(({ key, name, to, cover }, series) => {
+          if (!cover.ok)
             return (
-              <li key={on.strip}>
+              <li key={key}>
                 <p>{`${name}: ${words.findings.unfinished}`}</p>
               </li>
             );
-          const found = on.cover.value;
+          const found = cover.value;
           return (
-            <li key={on.strip}>
+            <li key={key}>
               <a class="drawn" href={to}>
                 <span class="drawn-label">
                   <span>

@@ -1,6 +1,6 @@
 /** Per field the strips of its newest visit, side by side. */
 import type { Place } from "../../record/shapes.ts";
-import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
+import type { GrassOnDay, StripOnDay } from "../../science/ground-cover/field-cover.ts";
 import type { House } from "../parts/house.ts";
 import type { Listed } from "../parts/reader.ts";
 import { wantedBy } from "../parts/results-desk.ts";
@@ -13,11 +13,19 @@ export interface StripFound {
   readonly strip: Listed<"strip"> | undefined;
 }
 
+/** Old grass on the day, else on the newest day before it: the farm's own yardstick, and no strip. */
+export interface GrassFound {
+  readonly on: GrassOnDay;
+  readonly spots: readonly Listed<"spot">[];
+}
+
 /** What the newest visit of a field found. */
 export interface FieldFound {
   readonly same: SameField;
   readonly day: string;
   readonly strips: readonly StripFound[];
+  /** Null when nothing was finished on old grass up to that day. */
+  readonly grass: GrassFound | null;
   /** The places against the row, when lines do not all lie at the same; else empty. */
   readonly unlike: readonly (Place | null)[];
 }
@@ -33,17 +41,22 @@ const findingOf = async (
   settings: Settings,
   same: SameField,
 ): Promise<readonly FieldFound[]> => {
-  const { onDays } = await results.field(same.ids, wantedBy(settings));
+  const { onDays, oldGrass } = await results.field(same.ids, wantedBy(settings));
   const day = onDays.find(({ finished }) => finished > 0)?.day;
   if (day === undefined) return [];
   const ofDay = onDays.filter((one) => one.day === day);
-  const strips = await records.many(ofDay.map(({ strip }) => strip));
+  const grass = oldGrass.find((one) => one.day <= day && one.cover.ok);
+  const [strips, spots] = await Promise.all([
+    records.many(ofDay.map(({ strip }) => strip)),
+    grass === undefined ? [] : records.many(grass.spots),
+  ]);
   const places = [...new Set(ofDay.flatMap((one) => one.places))];
   return [
     {
       same,
       day,
       strips: ofDay.map((on) => ({ on, strip: strips.find(({ id }) => id === on.strip) })),
+      grass: grass === undefined ? null : { on: grass, spots },
       unlike: places.filter((place) => place !== null).length > 1 ? places : [],
     },
   ];

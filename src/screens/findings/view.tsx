@@ -1,6 +1,7 @@
 /** Findings: what the newest visit of each field says, strip beside strip. */
 
 import { useState } from "preact/hooks";
+import type { Catalogue } from "../catalogue.ts";
 import { nameWithFate } from "../fields/cover-model.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
@@ -8,12 +9,14 @@ import { useLastShown } from "../parts/last-shown.ts";
 import { useLive } from "../parts/live.ts";
 import { fieldName } from "../parts/names.ts";
 import { writeDay, writeNumber, writePercent } from "../parts/numbers.ts";
+import { grassNames } from "../parts/old-grass.ts";
 import { Page } from "../parts/page.tsx";
 import { rangeWords } from "../parts/range-words.ts";
 import { href } from "../parts/route.ts";
+import { toVisit } from "../parts/to-visit.ts";
 import { TONGUE } from "../parts/words.common.ts";
 import { useWordsWith } from "../parts/words-of.ts";
-import { Drawing } from "./drawing.tsx";
+import { Drawing, type Shown } from "./drawing.tsx";
 import { type FieldFound, readFindings, type StripFound } from "./model.ts";
 import { FINDINGS_WORDS, type FindingsWords } from "./words.ts";
 import "./findings.css";
@@ -52,6 +55,7 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
   const words = useWordsWith(FINDINGS_WORDS);
   const { found, targetPercent } = props;
   const [table, setTable] = useState(false);
+  const shown = shownOf(words, found);
   const measured = found.strips.filter(({ on }) => on.cover.ok);
   const places = found.unlike.map((place) =>
     place === null ? words.findings.placeNotSaid : words.place[place],
@@ -62,10 +66,11 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
       <p>{words.findings.onDay(writeDay(found.day, words.common.tongue))}</p>
       {places.length === 0 ? null : <p class="unlike">{words.findings.unlike(places.join(", "))}</p>}
       {table ? (
-        <Table strips={found.strips} />
+        <Table shown={shown} />
       ) : (
-        <Drawing strips={found.strips} target={targetPercent === null ? null : targetPercent / 100} />
+        <Drawing shown={shown} target={targetPercent === null ? null : targetPercent / 100} />
       )}
+      {found.grass === null ? null : <p>{words.findings.yardstick}</p>}
       {measured.length < 2 ? null : <p>{besideWords(words, measured)}</p>}
       {targetPercent === null ? null : <Chances strips={measured} targetPercent={targetPercent} />}
       <div class="keys two">
@@ -77,6 +82,28 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
     </section>
   );
 };
+
+const shownOf = (words: Catalogue & FindingsWords, { strips, grass, day }: FieldFound): readonly Shown[] => [
+  ...strips.map(({ on, strip }) => ({
+    key: on.strip,
+    name: nameWithFate(words, strip),
+    to: href({ at: "worked-out", strip: on.strip, visit: on.visits[0] ?? null }),
+    cover: on.cover,
+  })),
+  ...(grass === null
+    ? []
+    : [
+        {
+          key: "old-grass",
+          name: words.findings.grass(
+            grassNames(grass.spots),
+            grass.on.day === day ? "" : writeDay(grass.on.day, words.common.tongue),
+          ),
+          to: toVisit(grass.on.visits),
+          cover: grass.on.cover,
+        },
+      ]),
+];
 
 /** What may be said of strips that lie side by side. */
 const besideWords = (words: FindingsWords, strips: readonly StripFound[]): string => {
@@ -107,7 +134,7 @@ const Chances = (props: { readonly strips: readonly StripFound[]; readonly targe
   );
 };
 
-const Table = ({ strips }: { readonly strips: readonly StripFound[] }) => {
+const Table = ({ shown }: { readonly shown: readonly Shown[] }) => {
   const words = useWordsWith(FINDINGS_WORDS);
   return (
     <table class="figures strips-table">
@@ -123,17 +150,15 @@ const Table = ({ strips }: { readonly strips: readonly StripFound[] }) => {
         </tr>
       </thead>
       <tbody>
-        {strips.map(({ on, strip }) => (
-          <tr key={on.strip}>
-            <th scope="row">{nameWithFate(words, strip)}</th>
+        {shown.map(({ key, name, cover }) => (
+          <tr key={key}>
+            <th scope="row">{name}</th>
             <td class="number">
-              {on.cover.ok
-                ? `${writePercent(on.cover.value.value, TONGUE)} ${words.common.percent}`
-                : "\u2013"}
+              {cover.ok ? `${writePercent(cover.value.value, TONGUE)} ${words.common.percent}` : "\u2013"}
             </td>
             <td class="number range-cell">
-              {on.cover.ok ? rangeWords(words, on.cover.value) : words.findings.unfinished}
-              {on.cover.ok ? <small>{words.common.lines(on.cover.value.n)}</small> : null}
+              {cover.ok ? rangeWords(words, cover.value) : words.findings.unfinished}
+              {cover.ok ? <small>{words.common.lines(cover.value.n)}</small> : null}
             </td>
           </tr>
         ))}

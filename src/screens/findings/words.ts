@@ -17,6 +17,9 @@ const english = (trade: TradeWords) => ({
     onDay: (day: string) => `Ground cover, ${day}`,
     twoPlaces:
       "One strip of each: this compares the places as they lie, and ground and treatment cannot be told apart.",
+    grass: (names: string, day: string) =>
+      `Old-grass spot${names === "" ? "" : `, ${names}`}${day === "" ? "" : ` (${day})`}`,
+    yardstick: "The old-grass spot is the farm's own yardstick, and part of no strip.",
     reps: "Strips of several reps stand here side by side; each is one place.",
     unlike: (places: string) =>
       `Not like with like: lines lie at different places against the row (${places}).`,
