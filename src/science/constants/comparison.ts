@@ -15,5 +15,11 @@ export const LEAST_FREEDOM = 5;
 /** Diameters and depths that differ by more than this share of the larger are unlike. Own rule. */
 export const UNLIKE_SIZE = 0.1;
 
+/**
+ * Two sets of readings are unlike when so large a share of one of them would have to be read at other places for
+ * both to lie alike: one of five. Own rule.
+ */
+export const UNLIKE_SHARE = 0.2;
+
 /** People × minutes that differ by more than this factor are unlike. Own rule. */
 export const UNLIKE_EFFORT = 1.5;

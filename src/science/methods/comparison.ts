@@ -98,8 +98,9 @@ export const COMPARISON_METHODS = {
     sources: ["noncentral-t-power", "ohio-replicates", "own-rule"],
   },
   "like-with-like": {
-    formulas: ["e_most ≤ r_0·e_least", "z_least ≥ (1 − q)·z_most"],
+    formulas: ["Σ|a_i − b_i| / 2 < s_0", "e_most ≤ r_0·e_least", "z_least ≥ (1 − q)·z_most"],
     constants: [
+      { symbol: "s_0", value: constant.UNLIKE_SHARE, unit: "1", source: "own-rule" },
       { symbol: "r_0", value: constant.UNLIKE_EFFORT, unit: "1", source: "own-rule" },
       { symbol: "q", value: constant.UNLIKE_SIZE, unit: "1", source: "own-rule" },
     ],

@@ -1,10 +1,11 @@
 /** Is it like with like? What has to be said before two sets of readings are compared. */
-import { UNLIKE_EFFORT, UNLIKE_SIZE } from "../constants/comparison.ts";
+import { UNLIKE_EFFORT, UNLIKE_SHARE, UNLIKE_SIZE } from "../constants/comparison.ts";
 import type { Caution } from "../estimate.ts";
 
 /**
- * Under which conditions a set of readings was taken. Each holds all that occurred; empty when it was not asked,
- * null where it makes no sense, as the pour of a worm hole.
+ * Under which conditions a set of readings was taken. Each holds one value for every reading of which it is
+ * known, so that shares can be told; empty when it was not asked, null where it makes no sense, as the pour of a
+ * worm hole.
  */
 export interface Conditions {
   /** Against the row: in the row, wheel track, swath … */
@@ -63,9 +64,15 @@ const ORDER = [
   "harvestYears",
 ] as const satisfies readonly ConditionName[];
 
-const sameSet = (a: readonly (string | number)[], b: readonly (string | number)[]): boolean => {
-  const [one, other] = [new Set(a), new Set(b)];
-  return one.size === other.size && [...one].every((value) => other.has(value));
+const shareOf = (value: string | number, all: readonly (string | number)[]): number =>
+  all.filter((one) => one === value).length / all.length;
+
+/** The same words on both sides, and less of one side than a fifth that would have to be another word. */
+const sameShares = (a: readonly (string | number)[], b: readonly (string | number)[]): boolean => {
+  const values = [...new Set([...a, ...b])];
+  const shares = values.map((value) => [shareOf(value, a), shareOf(value, b)] as const);
+  const apart = shares.reduce((sum, [one, other]) => sum + Math.abs(one - other), 0) / 2;
+  return shares.every(([one, other]) => one > 0 && other > 0) && apart < UNLIKE_SHARE - 1e-9;
 };
 
 /** Means of numbers whose larger is at most so many times the smaller. */
@@ -90,14 +97,16 @@ const alike = (
   if (about === "personMinutes") return close(numbersIn(a), numbersIn(b), UNLIKE_EFFORT);
   if (about === "sizesM" || about === "depthsM")
     return close(numbersIn(a), numbersIn(b), 1 / (1 - UNLIKE_SIZE));
-  return sameSet(a, b);
+  return sameShares(a, b);
 };
 
 /**
  * All ways in which two sets of readings are unlike, before a number of a comparison is shown. They are compared
  * only after the person says so, and the sentences stay with the result; nothing is refused.
  *
- * Words are alike when the same ones occur on both sides; sizes and depths when their means differ by no more
+ * Words are alike when the same ones occur on both sides, in shares of which less than a fifth lies apart (half the
+ * sum of their differences: the part of one side that would have to be read elsewhere). Mostly wheel track against
+ * mostly between rows is unlike even when both have some of each. Sizes and depths when their means differ by no more
  * than a tenth of the larger, hands × minutes by no more than half as much again. Numbers that are not finite are
  * passed over.
  *

@@ -9,6 +9,7 @@ import { depthAfter } from "../../../src/science/infiltration/depth-after.ts";
 import { ringSetOf } from "../../../src/science/infiltration/ring-set.ts";
 import { soakingOf } from "../../../src/science/infiltration/soaking.ts";
 import { compareGroups } from "../../../src/science/side-by-side/groups.ts";
+import { type Conditions, unlikenesses } from "../../../src/science/side-by-side/like-with-like.ts";
 import { comparePairs } from "../../../src/science/side-by-side/pairs.ts";
 import type { Seen } from "../../../src/science/side-by-side/scale.ts";
 import { all, farmAt, type States } from "./demo-farm.ts";
@@ -68,6 +69,19 @@ const soaked = (strip: RecordId<"strip">, place: string | null = null): number[]
     return depth.ok ? [depth.value.value] : [];
   });
 
+const UNASKED: Conditions = {
+  places: null,
+  mulchInRing: null,
+  pours: null,
+  wetness: null,
+  ways: null,
+  sizesM: null,
+  depthsM: null,
+  personMinutes: null,
+  seasons: null,
+  harvestYears: null,
+};
+
 const ratio = (a: readonly number[], b: readonly number[]) => {
   const asked = { scale: "ratio", unit: "mm", worthwhile: 1.5, seed: 1 } as const;
   const compared = compareGroups(seen(a, 1), seen(b, 1), "spots", asked);
@@ -103,6 +117,17 @@ describe("the stories of the example farm, by the science of the product", () =>
       expect(apart.n, place).toBe(7);
       expect(apart.value, place).toBeGreaterThan(1.2);
     }
+  });
+
+  it("and that is said before the number: one side stands mostly in wheel tracks, the other mostly between rows", () => {
+    const placesOf = (strip: RecordId<"strip">): Conditions => ({
+      ...UNASKED,
+      places: tests(strip).flatMap(({ body }) =>
+        body.type === "ring" && body.place !== null ? [body.place] : [],
+      ),
+    });
+    const unlike = unlikenesses(placesOf(LEFT), placesOf(OFF));
+    expect(unlike.map(({ caution }) => caution.code)).toEqual(["science/unlike-places"]);
   });
 
   it("three pairs of cover crop and none stand side by side in every harvest year", () => {

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import type { Place } from "../../../src/record/shapes.ts";
 import { measureOf } from "../../../src/screens/findings/side-by-side/model.ts";
 import {
   moreText,
@@ -76,14 +77,19 @@ it("compares worms as a ratio of counts, and none at all without dividing by it"
   }
 });
 
-const fallen = (mm: number, number: number, mulch: "kept" | "removed" = "kept") =>
+const fallen = (
+  mm: number,
+  number: number,
+  mulch: "kept" | "removed" = "kept",
+  place: Place | null = "between-rows",
+) =>
   ringWith(
     [
       { type: "start", atMin: 0 },
       { type: "level", atMin: 0, mm: 150 },
       { type: "level", atMin: 60, mm: 150 - mm },
     ],
-    { number, mulch },
+    { number, mulch, place },
   );
 
 it("says before any number that the mulch in the rings was not alike", () => {
@@ -94,6 +100,18 @@ it("says before any number that the mulch in the rings was not alike", () => {
   );
   expect(now.likeness.flatMap(({ unlike }) => unlike.map(({ about }) => about))).toEqual(["mulchInRing"]);
   expect(now.asked.minutes).toBe(60);
+});
+
+it("says before any number that one strip lies mostly in wheel tracks and the other mostly between rows", () => {
+  const rings = (between: number, from: number) =>
+    Array.from({ length: 7 }, (_, at) =>
+      fallen(40 + at, from + at, "kept", at < between ? "between-rows" : "wheel-track"),
+    );
+  // Both have some of each: 2 of 7 and 5 of 7 between rows.
+  const now = two("soak", stripWith(1, { rings: rings(2, 1) }), stripWith(2, { rings: rings(5, 8) }));
+  expect(now.likeness.flatMap(({ unlike }) => unlike.map(({ about }) => about))).toEqual(["places"]);
+  const alike = two("soak", stripWith(1, { rings: rings(4, 1) }), stripWith(2, { rings: rings(5, 8) }));
+  expect(alike.likeness.flatMap(({ unlike }) => unlike)).toEqual([]);
 });
 
 it("says that a place was written down on one side only", () => {

@@ -46,7 +46,7 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
     "Not like with like: hands and minutes of sorting differ by more than half as much again.",
   "science/unlike-harvest-years": "Not like with like: these are different harvest years.",
   "science/unlike-mulch-in-ring": "Not like with like: the mulch inside the rings was not treated alike.",
-  "science/unlike-places": "Not like with like: the places against the row differ.",
+  "science/unlike-places": "Not like with like: the places against the row differ, or their shares do.",
   "science/unlike-pours":
     "Not like with like: a first pour wets the ground and is never compared with a later one.",
   "science/unlike-seasons": "Not like with like: these were read in different seasons.",

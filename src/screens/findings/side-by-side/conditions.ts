@@ -20,9 +20,9 @@ const NONE: Conditions = {
   harvestYears: null,
 };
 
-const said = <T>(values: readonly (T | null | undefined)[]): readonly T[] => [
-  ...new Set(values.filter((value): value is T => value !== null && value !== undefined)),
-];
+/** One for every reading of which it is known: shares have to be alike, and not only kinds. */
+const said = <T>(values: readonly (T | null | undefined)[]): readonly T[] =>
+  values.filter((value): value is T => value !== null && value !== undefined);
 
 const ofLines = ({ cover }: PlaceResults): Conditions => ({
   ...NONE,

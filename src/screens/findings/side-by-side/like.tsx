@@ -15,8 +15,16 @@ import type { Measure } from "./conditions.ts";
 import type { Likeness, MeasureNow } from "./model.ts";
 import { SIDE_WORDS } from "./words.ts";
 
-/** Writes what was found of one condition. */
-const useConditionWords = (): ((measure: Measure, about: ConditionName, of: Conditions) => string) => {
+/** Numbers are spoken of by themselves, and not by how many there are of each. */
+const NUMBERS: ReadonlySet<ConditionName> = new Set(["sizesM", "depthsM", "personMinutes"]);
+
+/** Writes what was found of one condition, with how many there are of each where that is asked for. */
+const useConditionWords = (): ((
+  measure: Measure,
+  about: ConditionName,
+  of: Conditions,
+  withShares?: boolean,
+) => string) => {
   const house = useHouse();
   const catalogue = house.words.value;
   const words = useWordsOf(SIDE_WORDS);
@@ -51,10 +59,19 @@ const useConditionWords = (): ((measure: Measure, about: ConditionName, of: Cond
         return String(value);
     }
   };
-  return (measure, about, of) => {
+  return (measure, about, of, withShares = false) => {
     const values: readonly (string | number)[] = of[about] ?? [];
-    const said = [...new Set(values.map((value) => word(measure, about, value)))];
-    return said.length === 0 ? words.notSaid : said.join(", ");
+    const counts = new Map<string, number>();
+    for (const value of values) {
+      const said = word(measure, about, value);
+      counts.set(said, (counts.get(said) ?? 0) + 1);
+    }
+    if (counts.size === 0) return words.notSaid;
+    if (counts.size === 1 || !withShares || NUMBERS.has(about)) return [...counts.keys()].join(", ");
+    return [...counts]
+      .sort(([, a], [, b]) => b - a)
+      .map(([said, count]) => words.share(said, count, values.length))
+      .join(", ");
   };
 };
 
@@ -100,9 +117,9 @@ export const LikeWithLike = ({ measure }: { readonly measure: MeasureNow }) => {
                 <small>
                   {words.sides(
                     a,
-                    say(measure.asked.measure, about, likeness.a.conditions),
+                    say(measure.asked.measure, about, likeness.a.conditions, true),
                     b,
-                    say(measure.asked.measure, about, likeness.b.conditions),
+                    say(measure.asked.measure, about, likeness.b.conditions, true),
                   )}
                 </small>
               </p>

@@ -51,6 +51,7 @@ const english = (trade: TradeWords) => ({
   two: (a: string, b: string) => `${a} and ${b}`,
   of: (what: string, names: string) => `${what}, ${names}`,
   sides: (a: string, saidA: string, b: string, saidB: string) => `${a}: ${saidA}. ${b}: ${saidB}.`,
+  share: (what: string, count: number, all: number) => `${what} ${number(count)} of ${number(all)}`,
   notSaid: "not said",
   anyway: "Compare anyway",
   notAlike:

@@ -64,7 +64,7 @@ export const comparisonMethods: Readonly<Record<Id, MethodWords>> = {
   },
   "like-with-like": {
     title: "Like with like",
-    says: "Place against the row, mulch in the ring, pour, wetness, kit, hands and minutes, season and harvest year are looked at before any number.",
+    says: "Place against the row, mulch in the ring, pour, wetness, kit, hands and minutes, season and harvest year are looked at before any number: which ones occur, and in which shares.",
   },
   "theil-sen": {
     title: "Change per year (Theil and Sen's slope)",
@@ -260,6 +260,9 @@ export const comparisonSymbols: Pick<SymbolWords, Id> = {
     ν_least: "least degrees of freedom that the spread is planned with",
   },
   "like-with-like": {
+    a_i: "share of the readings of one side at each place, or under each condition",
+    b_i: "the same of the other side",
+    s_0: "share of one side that may lie apart",
     e_most: "larger of the two means of hands times minutes",
     e_least: "smaller of the two",
     r_0: "most that they may differ, as a multiple",

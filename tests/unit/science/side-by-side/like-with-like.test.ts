@@ -16,7 +16,7 @@ const HOLES: Conditions = {
 
 describe("like with like", () => {
   it("says nothing when all is alike, in whichever order it was written down", () => {
-    expect(unlikenesses(HOLES, { ...HOLES, places: ["between-rows", "in-row", "in-row"] })).toEqual([]);
+    expect(unlikenesses(HOLES, { ...HOLES, places: ["between-rows", "in-row"] })).toEqual([]);
     const unasked: Conditions = {
       places: null,
       mulchInRing: null,
@@ -63,6 +63,40 @@ describe("like with like", () => {
     const efforts = (most: number) =>
       unlikenesses({ ...HOLES, personMinutes: [10] }, { ...HOLES, personMinutes: [most] }).length;
     expect([10, 15, 15.1, 0].map(efforts)).toEqual([0, 0, 1, 1]);
+  });
+
+  const places = (inRow: number, betweenRows: number): readonly string[] => [
+    ...Array.from({ length: inRow }, () => "in-row"),
+    ...Array.from({ length: betweenRows }, () => "between-rows"),
+  ];
+  const unlike = (a: Conditions["places"], b: Conditions["places"]) =>
+    unlikenesses({ ...HOLES, places: a }, { ...HOLES, places: b }).map(({ about }) => about);
+
+  it("says that shares differ where both sides have some of each, from a fifth on", () => {
+    // By hand, in the row: 2 of 7 against 5 of 7 lies 3/7 = 0.43 apart; 3 of 5 against 2 of 5 a fifth.
+    expect(unlike(places(2, 5), places(5, 2))).toEqual(["places"]);
+    expect(unlike(places(3, 2), places(2, 3))).toEqual(["places"]);
+    // 2 of 4 against 3 of 5: 0.1. 6 of 11 against 5 of 11: 0.09. 4 of 8 against 2 of 4: nothing.
+    expect(unlike(places(2, 2), places(3, 2))).toEqual([]);
+    expect(unlike(places(6, 5), places(5, 6))).toEqual([]);
+    expect(unlike(places(4, 4), places(2, 2))).toEqual([]);
+    // 5 of 9 against 4 of 11: 0.556 less 0.364 is 0.192. 5 of 9 against 4 of 12: 0.222.
+    expect(unlike(places(5, 4), places(4, 7))).toEqual([]);
+    expect(unlike(places(5, 4), places(4, 8))).toEqual(["places"]);
+  });
+
+  it("says that a kind stands on one side only, however small its share", () => {
+    expect(unlike([...places(10, 10), "tramline"], places(10, 10))).toEqual(["places"]);
+  });
+
+  it("tells three places apart by all of them: 4, 3, 3 of ten against 3, 3, 4 lie a tenth apart", () => {
+    const three = (a: number, b: number, c: number) => [
+      ...places(a, b),
+      ...Array.from({ length: c }, () => "tramline"),
+    ];
+    expect(unlike(three(4, 3, 3), three(3, 3, 4))).toEqual([]);
+    // 5, 3, 2 against 2, 4, 4: half of 0.3 + 0.1 + 0.2 is 0.3.
+    expect(unlike(three(5, 3, 2), three(2, 4, 4))).toEqual(["places"]);
   });
 
   it("says what was asked on one side only, and passes over numbers that are none", () => {
