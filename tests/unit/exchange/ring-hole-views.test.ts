@@ -76,6 +76,8 @@ describe("a ring test in the views", () => {
       field: "'=Top Field",
       strip: "A, north",
       "visit day": "2024-05-01",
+      "marked spot": "",
+      "old grass": "no",
       ring: "'+A",
       "inside 1 (m)": "0.3",
       "inside 2 (m)": "0.302",
@@ -94,6 +96,17 @@ describe("a ring test in the views", () => {
       "latitude (deg)": "52.5",
     });
     expect(ringsHead).not.toMatch(/mm\/h|rate|soaked/);
+  });
+
+  test("on old grass names no strip, and neither does a hole there", () => {
+    const grass = { spot: id("spot", 4) };
+    const there = { strip: "", "marked spot": "old pasture", "old grass": "yes" };
+    expect(cellsOf(ringsHead, ringsRow(ringView(entries, grass)))).toMatchObject(there);
+    expect(cellsOf(holesHead, holesRow(holeView([], grass)))).toMatchObject(there);
+    for (const view of [ringView(entries, grass), holeView([], grass)])
+      expect(JSON.parse(mapFeature(view) ?? "null")).toMatchObject({
+        properties: { strip: "", markedSpot: "old pasture", oldGrass: true },
+      });
   });
 
   test("has its readings as they were read, in order, a text never a formula", () => {

@@ -52,6 +52,9 @@ const names = [
       harvestCrop: null,
     },
   ],
+  // A marked spot of old grass, and one that is found again every season.
+  ["spot", 4, { field: id("field", 1), strip: null, name: "old pasture", position: null, oldGrass: true }],
+  ["spot", 5, { field: id("field", 1), strip: null, name: "oak stake", position: null, oldGrass: false }],
   ["strip", 2, { field: id("field", 1), name: "A, north", done: [], wholeField: false, rep: null }],
   ...kit,
   ["visit", 3, { field: id("field", 1), day: "2024-05-01", harvestYear: null }],

@@ -6,6 +6,7 @@ import { linesHead, linesRow, marksHead, marksRows } from "../../../src/exchange
 import { mapFeature } from "../../../src/exchange/format/views/map.ts";
 import type { LineView } from "../../../src/exchange/format/views/test-view.ts";
 import { utcText } from "../../../src/exchange/format/views/utc.ts";
+import { NO_STRIP } from "../../../src/record/ground.ts";
 import { cellsOf, entry, id, nowhere, position, tied, viewOf as viewOfTest } from "./view-samples.ts";
 
 describe("cells of a table", () => {
@@ -115,6 +116,23 @@ describe("a line in the views", () => {
     if (view === undefined) throw new Error("no view");
     expect(cellsOf(linesHead, linesRow(view))).toMatchObject({ "two answers": "1", bare: "0", green: "0" });
     expect(marksRows(view).trimEnd().split("\r\n")).toHaveLength(2);
+  });
+
+  test("names the marked spot, and on old grass no strip, whatever strip it was written down under", () => {
+    const said = (more: object) => {
+      const view = viewOf({ ...lineBody, ...more }, entries);
+      if (view === undefined) throw new Error("no view");
+      const { strip, "marked spot": spot, "old grass": grass } = cellsOf(linesHead, linesRow(view));
+      const { properties } = JSON.parse(mapFeature(view) ?? "null");
+      expect(properties).toMatchObject({ strip, markedSpot: spot, oldGrass: grass === "yes" });
+      return [strip, spot, grass];
+    };
+    expect(said({})).toEqual(["A, north", "", "no"]);
+    expect(said({ spot: id("spot", 5) })).toEqual(["A, north", "oak stake", "no"]);
+    expect(said({ spot: id("spot", 4) })).toEqual(["", "old pasture", "yes"]);
+    expect(said({ spot: id("spot", 4), strip: NO_STRIP })).toEqual(["", "old pasture", "yes"]);
+    // Of a spot that is not in the file the missing strip says that it is old grass.
+    expect(said({ spot: id("spot", 9), strip: NO_STRIP })).toEqual(["", "", "yes"]);
   });
 
   test("lies on the map as a line, a point, or not at all (RFC 7946: longitude first)", () => {

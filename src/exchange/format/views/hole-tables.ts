@@ -12,6 +12,8 @@ export const holesHead = csvHead([
   "hole",
   "field",
   "strip",
+  "marked spot",
+  "old grass",
   "visit day",
   "begun (UTC)",
   "number",
@@ -54,11 +56,23 @@ const doubtsIn = ({ found, placed, temperaturesInDoubt, wetnessInDoubt }: HoleRe
   ].filter((answers) => answers.length > 0);
 
 /** The row of one hole. */
-export const holesRow = ({ id, field, strip, day, template, header, reading }: HoleView): string =>
+export const holesRow = ({
+  id,
+  field,
+  strip,
+  spot,
+  oldGrass,
+  day,
+  template,
+  header,
+  reading,
+}: HoleView): string =>
   csvRow([
     id,
     field,
     strip,
+    spot,
+    yesNo(oldGrass),
     day,
     utcText(header.startedAtMs),
     header.number,

@@ -10,7 +10,16 @@ const feature = (id: string, geometry: object, properties: object): string =>
   JSON.stringify({ type: "Feature", id, geometry, properties });
 
 /** A line string from start to end, a point when only one of them is known. */
-const lineFeature = ({ id, field, strip, day, header, reading }: LineView): string | undefined => {
+const lineFeature = ({
+  id,
+  field,
+  strip,
+  spot,
+  oldGrass,
+  day,
+  header,
+  reading,
+}: LineView): string | undefined => {
   const [first, second] = [header.start, header.end].flatMap(({ position }) =>
     position === null ? [] : [[position.longitudeDeg, position.latitudeDeg]],
   );
@@ -20,7 +29,7 @@ const lineFeature = ({ id, field, strip, day, header, reading }: LineView): stri
     second === undefined
       ? { type: "Point", coordinates: first }
       : { type: "LineString", coordinates: [first, second] },
-    { field, strip, visitDay: day, wayOfCounting: header.way, ...reading.tally },
+    { field, strip, markedSpot: spot, oldGrass, visitDay: day, wayOfCounting: header.way, ...reading.tally },
   );
 };
 
@@ -41,13 +50,13 @@ const about = (view: RingView | HoleView): object =>
 
 /** A point where the ring or the hole is. */
 const pointFeature = (view: RingView | HoleView): string | undefined => {
-  const { id, field, strip, day, header } = view;
+  const { id, field, strip, spot, oldGrass, day, header } = view;
   const { position } = header.at;
   if (position === null) return undefined;
   return feature(
     id,
     { type: "Point", coordinates: [position.longitudeDeg, position.latitudeDeg] },
-    { ...about(view), field, strip, visitDay: day, place: header.place },
+    { ...about(view), field, strip, markedSpot: spot, oldGrass, visitDay: day, place: header.place },
   );
 };
 

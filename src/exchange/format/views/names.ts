@@ -1,4 +1,5 @@
 /** The names that a person knows things by, gathered in the order of the archive, for tables and maps. */
+import { grassOf } from "../../../record/ground.ts";
 import { kindOf, type RecordId } from "../../../record/ids.ts";
 import type { BodyOf } from "../../../record/kinds/all.ts";
 import type { Kit } from "../../../record/kinds/kit.ts";
@@ -7,7 +8,11 @@ import type { RecordState, Revision } from "../../../record/record.ts";
 /** Where and when a test was made, by name. */
 export interface Whereabouts {
   readonly field: string;
+  /** Empty for what was measured on old grass: it lies in no strip. */
   readonly strip: string;
+  /** The marked spot by its name; empty when at none. */
+  readonly spot: string;
+  readonly oldGrass: boolean;
   /** Calendar day of the visit; empty when the visit is not known. */
   readonly day: string;
 }
@@ -16,9 +21,7 @@ export interface Whereabouts {
 export interface Names {
   /** Takes the next record. */
   remember(record: RecordState, revision: Revision): void;
-  /** A marked spot by its name; empty when there is none. */
-  spot(id: RecordId<"spot"> | undefined): string;
-  where(header: Pick<BodyOf["observation"], "field" | "strip" | "visit">): Whereabouts;
+  where(header: Pick<BodyOf["observation"], "field" | "strip" | "visit" | "spot">): Whereabouts;
   /** A thing of the kit, if it is of this type. */
   kit<T extends Kit["type"]>(type: T, id: RecordId<"kit"> | null): Extract<Kit, { type: T }> | undefined;
 }
@@ -27,7 +30,7 @@ export interface Names {
 export const beginNames = (): Names => {
   const fields = new Map<string, string>();
   const strips = new Map<string, string>();
-  const spots = new Map<string, string>();
+  const spots = new Map<string, BodyOf["spot"]>();
   const days = new Map<string, string>();
   const kit = new Map<string, Kit>();
   return {
@@ -40,7 +43,7 @@ export const beginNames = (): Names => {
           strips.set(id, (body as BodyOf["strip"]).name);
           break;
         case "spot":
-          spots.set(id, (body as BodyOf["spot"]).name);
+          spots.set(id, body as BodyOf["spot"]);
           break;
         case "visit":
           days.set(id, (body as BodyOf["visit"]).day);
@@ -50,12 +53,17 @@ export const beginNames = (): Names => {
           break;
       }
     },
-    spot: (id) => (id === undefined ? "" : (spots.get(id) ?? "")),
-    where: ({ field, strip, visit }) => ({
-      field: fields.get(field) ?? "",
-      strip: strip === null ? "" : (strips.get(strip) ?? ""),
-      day: days.get(visit) ?? "",
-    }),
+    where: (header) => {
+      const { field, strip, visit, spot } = header;
+      const oldGrass = grassOf((id) => spots.get(id)?.oldGrass, header) !== null;
+      return {
+        field: fields.get(field) ?? "",
+        strip: strip === null || oldGrass ? "" : (strips.get(strip) ?? ""),
+        spot: spot === undefined ? "" : (spots.get(spot)?.name ?? ""),
+        oldGrass,
+        day: days.get(visit) ?? "",
+      };
+    },
     kit<T extends Kit["type"]>(type: T, id: RecordId<"kit"> | null) {
       const found = id === null ? undefined : kit.get(id);
       return found?.type === type ? (found as Extract<Kit, { type: T }>) : undefined;

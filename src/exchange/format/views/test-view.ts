@@ -49,8 +49,6 @@ export interface HoleView extends Whereabouts {
 export interface NoteView extends Whereabouts {
   readonly type: "note";
   readonly id: RecordId;
-  /** The marked spot that it was written at; empty when at none. */
-  readonly spot: string;
   readonly header: NoteHeader;
 }
 
@@ -110,7 +108,6 @@ const noteView = (names: Names, { id }: RecordState, header: NoteHeader): NoteVi
   type: "note",
   id,
   ...names.where(header),
-  spot: names.spot(header.spot),
   header,
 });
 
