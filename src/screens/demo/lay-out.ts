@@ -1,11 +1,12 @@
 /** The example farm itself: its fields, strips, marked spots and kit. */
+import { NO_STRIP } from "../../record/ground.ts";
 import type { RecordId } from "../../record/ids.ts";
 import type { Treatment } from "../../record/kinds/strip.ts";
 import type { DemoPen } from "./demo-pen.ts";
 import { type Lie, onEarth, type Place, positionAt } from "./ground.ts";
 import type { FarmWords } from "./words.farm.ts";
 
-/** A strip with the part of the field that it covers. */
+/** A strip with the part of the field that it covers; old grass covers its corner and is no strip. */
 export interface DemoStrip {
   readonly id: RecordId<"strip">;
   readonly fromM: number;
@@ -152,13 +153,12 @@ export const layPiece = (pen: DemoPen, words: FarmWords, farm: RecordId<"farm">,
     acrossM: [180, 252],
     spotAlongM: 70,
   });
-  const grass = strip(pen, words, on, { name: words.oldGrass, done: ["not-tilled"], acrossM: [4, 26] });
   const grassPlace = { acrossM: 15, alongM: 205 };
   const grassSpot = pen.write(
     "spot",
     {
       field,
-      strip: grass.id,
+      strip: null,
       name: words.oldGrassSpot,
       position: positionAt(lie, grassPlace, beganMs),
       oldGrass: true,
@@ -180,7 +180,7 @@ export const layPiece = (pen: DemoPen, words: FarmWords, farm: RecordId<"farm">,
     },
     beganMs,
   );
-  const oldGrass = { ...grass, spot: { id: grassSpot, place: grassPlace } };
+  const oldGrass = { id: NO_STRIP, fromM: 4, toM: 26, spot: { id: grassSpot, place: grassPlace } };
   return { id: field, lie, strawLeft, strawOff, coverCrop, oldGrass, edge };
 };
 

@@ -12,7 +12,6 @@ export const farmWords = (trade: TradeWords) => ({
   strawLeft: "straw left",
   strawOff: "straw carried off",
   coverCrop: "cover crop",
-  oldGrass: "old grass",
   withCover: (rep: number) => `cover crop ${rep}`,
   withoutCover: (rep: number) => `no cover crop ${rep}`,
   rope: "Hollow Lane rope",
