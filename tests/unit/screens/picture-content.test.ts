@@ -56,7 +56,7 @@ it("says that places are unlike before it says any number", () => {
       stripWith(2, { hits: [7, 9, 8], place: "wheel-track", strip: { name: "carried off" } }),
     ),
   );
-  const at = text.indexOf("Not like with like: the places against the row differ.");
+  const at = text.indexOf("Not like with like: the places against the row differ");
   expect(at).toBeGreaterThan(0);
   expect(at).toBeLessThan(text.indexOf(" % ("));
 });
