@@ -1,5 +1,6 @@
 /** What two versions of a record say differently, property by property, in plain words. */
 import { canonicalJson, type Json } from "../../record/canonical.ts";
+import { NO_STRIP } from "../../record/ground.ts";
 import { isRecordId } from "../../record/ids.ts";
 import { EVENTS } from "../../record/kinds/event.ts";
 import { MEASURES } from "../../record/kinds/guess.ts";
@@ -62,6 +63,7 @@ const answerWords = ({ words }: Speech, property: Property, value: string): stri
 const textWords = (speech: Speech, property: Property, value: string): string => {
   const { words, known } = speech;
   if (value === "") return words.records.notSaid;
+  if (value === NO_STRIP) return words.records.noStrip;
   if (isRecordId(value)) return nameById(words, known, value);
   if (property === "day") return writeDay(value, words.common.tongue);
   if (property === "sha256") return words.records.pictureId(value.slice(0, 8));

@@ -146,6 +146,7 @@ const english = (trade: TradeWords) => ({
   yes: "yes",
   no: "no",
   notSaid: "not said",
+  noStrip: "no strip",
   corners: (count: string) => `${count} corners`,
   degrees: (value: string) => `${value}°`,
   within: (place: string, accuracy: string) => `${place}, within about ${accuracy}`,

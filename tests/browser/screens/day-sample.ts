@@ -1,6 +1,7 @@
 /** One field on one day with everything measured on two strips, and an old-grass spot beside them. */
 import type { RecordId } from "../../../src/record/ids.ts";
 import type { MulchInside } from "../../../src/record/kinds/observation.ts";
+import type { Place } from "../../../src/record/shapes.ts";
 import { beginSample, fieldOf, lineOf, marksRead, type Rows, sampleStartMs } from "../../bench/seed.ts";
 import { entriesAt, holeOf, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
 import type { OnPhone } from "./on-phone.ts";
@@ -23,6 +24,8 @@ export interface DayAsked {
   /** Two photos, one of each strip; their bytes are put by `putPhotoBytes`. */
   readonly photos?: boolean;
   readonly oldGrass?: boolean;
+  /** Two of three rings of the first strip stand in wheel tracks, and one of three of the second. */
+  readonly tracks?: boolean;
 }
 
 /** Digests of the photos; their bytes are told apart by them and nothing else. */
@@ -38,6 +41,7 @@ export const daySample = ({
   reps = 0,
   photos = false,
   oldGrass = true,
+  tracks = false,
 }: DayAsked = {}): DaySample => {
   const { add, rows } = beginSample();
   const field = add("field", fieldOf("Long Bottom"));
@@ -71,7 +75,7 @@ export const daySample = ({
     strip: RecordId<"strip">,
     letter: number,
     depths: readonly number[],
-    more: { mulch?: MulchInside; spot?: typeof spot; burrow?: true } = {},
+    more: { mulch?: MulchInside; spot?: typeof spot; burrow?: true; place?: Place } = {},
   ) => {
     const { burrow, ...header } = more;
     const of = letters[letter];
@@ -106,10 +110,11 @@ export const daySample = ({
   const { left, off } = first;
   const leftHoles = [14, 11, 17].map((count) => hole(left, count));
   for (const count of [4, 6, 3]) hole(off, count);
+  const track = { place: tracks ? "wheel-track" : "between-rows" } as const;
   ring(left, 0, [42, 70, 120]);
-  ring(left, 1, [55, 88, 140], { burrow: true });
-  ring(left, 2, [38, 61]);
-  ring(off, 3, [18, 27, 44], { mulch });
+  ring(left, 1, [55, 88, 140], { burrow: true, ...track });
+  ring(left, 2, [38, 61], track);
+  ring(off, 3, [18, 27, 44], { mulch, ...track });
   ring(off, 4, [22, 35, 60], { mulch });
   ring(off, 5, [15, 22], { mulch });
   if (oldGrass) {

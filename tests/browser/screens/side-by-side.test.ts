@@ -87,3 +87,16 @@ it("compares treatments over pairs when the strips stand in reps", async () => {
   const pairs = await section("Ground cover").locator("tbody tr").allInnerTexts();
   expect(pairs.map((row) => Math.abs(Number(/(-?\d+) points/.exec(row)?.[1])))).toEqual([45, 35, 25]);
 });
+
+it("says before any number that one strip lies mostly in wheel tracks, with the shares of both", async () => {
+  const tracks = daySample({ tracks: true });
+  const other = await onPhone(tracks.rows);
+  await other.goTo(href({ at: "side-by-side", visit: tracks.visit, strip: tracks.left }));
+  await other.reads("Soaked in. Not like with like: the places against the row differ, or their shares do.");
+  await other.reads(
+    "straw left: wheel track 2 of 3, between rows 1 of 3. carried off: between rows 2 of 3, wheel track 1 of 3.",
+  );
+  await other.reads("so no number is shown yet");
+  expect(await other.chromium.page.getByText("mm", { exact: true }).count()).toBe(0);
+  await other.close();
+});

@@ -3,7 +3,7 @@ import { failed, ok } from "../../../src/record/result.ts";
 import { HABITS } from "../../../src/record/units.ts";
 import type { FieldResults } from "../../../src/science/field-results.ts";
 import { depthMmOf, rainRule } from "../../../src/screens/fields/timeline-model.ts";
-import { saidYears, yearsFound } from "../../../src/screens/fields/years-model.ts";
+import { OLD_GRASS, saidYears, yearsFound } from "../../../src/screens/fields/years-model.ts";
 import { chartOf, seriesOf, type Writing } from "../../../src/screens/fields/years-series.ts";
 import { YEARS_WORDS } from "../../../src/screens/fields/years-words.ts";
 import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
@@ -69,6 +69,26 @@ it("keeps what came from paper apart from what was measured", () => {
   expect(year?.strips.map(({ strip, days, papers }) => [strip, days.length, papers.length])).toEqual([
     [idOf("strip", 1), 1, 0],
     [null, 0, 1],
+  ]);
+});
+
+it("stands old grass below the strips of its year, whenever it was measured, and in a series of its own", () => {
+  const { strip: _strip, ...grass } = worms("2026-03-20", 1, 20);
+  const years = yearsFound(
+    {
+      ...results([worms("2026-03-01", 1, 6), worms("2026-03-10", 2, 8)]),
+      oldGrass: { worms: [{ ...grass, spots: [idOf("spot", 1)] }], soaked: [] },
+    },
+    [],
+    visits({}),
+    itself,
+  );
+  expect(years[0]?.strips.map(({ strip }) => strip)).toEqual([idOf("strip", 2), idOf("strip", 1), OLD_GRASS]);
+  const series = seriesOf(years, "worms-per-hole", (strip) => strip ?? "", as);
+  expect(series.map(({ label, points }) => [label, points[0]?.value])).toEqual([
+    [idOf("strip", 2), 8],
+    [idOf("strip", 1), 6],
+    [OLD_GRASS, 20],
   ]);
 });
 

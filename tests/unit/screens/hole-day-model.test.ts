@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { NO_STRIP } from "../../../src/record/ground.ts";
 import { readNumber } from "../../../src/record/number.ts";
 import { HABITS } from "../../../src/record/units.ts";
 import { holesOfDay } from "../../../src/screens/measure/hole/holes-of-day.ts";
@@ -13,6 +14,7 @@ import { readHoleSheet } from "../../../src/screens/measure/hole/sheet-model.ts"
 import { minutesSeconds, sizeWords } from "../../../src/screens/measure/hole/sizes.ts";
 import { readStripHoles } from "../../../src/screens/measure/hole/strip-model.ts";
 import { HOLE_WORDS } from "../../../src/screens/measure/hole/words.ts";
+import { groundToKeep } from "../../../src/screens/measure/set-out/ground.ts";
 import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 import { fieldDay, type HouseInMemory, holeOn, houseInMemory, nowhere } from "./hole-house.ts";
 
@@ -40,12 +42,12 @@ it("gives the next hole the next number, as the last one was", async () => {
   const dig = await readDig(made.house, on.visit);
   if (dig === null) throw new Error("no visit");
   expect(dig.number).toBe(5);
-  expect(dig.first).toMatchObject({ method: "levy-board", landUse: "cropland", strip: on.strip });
+  expect(dig.first).toMatchObject({ method: "levy-board", landUse: "cropland", ground: { strip: on.strip } });
   const dimensions = dimensionsOf(dig.first);
   if (dimensions === null) throw new Error("no size");
   const hole = await beginHole(made.house, dig, {
     choices: dig.first,
-    strip: on.strip,
+    ground: { strip: on.strip },
     dimensions,
     at: nowhere,
     guess: null,
@@ -64,7 +66,7 @@ it("keeps a guess with the first hole of a strip, and asks no more after it", as
   if (dimensions === null) throw new Error("no size");
   await beginHole(made.house, dig, {
     choices: dig.first,
-    strip: on.strip,
+    ground: { strip: on.strip },
     dimensions,
     at: nowhere,
     guess: 12,
@@ -166,4 +168,42 @@ it("writes sizes and times as people say them", () => {
     "12 × 12 in, 12 in deep",
   );
   expect([0, 0.5, 6 + 40 / 60, 61].map(minutesSeconds)).toEqual(["0:00", "0:30", "6:40", "61:00"]);
+});
+
+it("takes nothing over from a hole on old grass, counts none of it with the strip, and goes on numbering", async () => {
+  const made = houseInMemory();
+  const on = await fieldDay(made);
+  const { model } = await counted(made, on, 1, 6);
+  await model.close();
+  const spot = made.house.pen.write("spot", {
+    field: on.field,
+    strip: null,
+    name: "old pasture",
+    position: null,
+    oldGrass: true,
+  });
+  await made.house.write(spot);
+  const first = await readDig(made.house, on.visit);
+  if (first === null) throw new Error("no visit");
+  expect(first.spots).toMatchObject([{ id: spot.id, oldGrass: true, strip: null }]);
+  const dimensions = dimensionsOf(first.first);
+  const ground = groundToKeep({ strip: null, spot: spot.id }, first.spots);
+  if (dimensions === null || ground === null) throw new Error("cannot begin");
+  const hole = await beginHole(made.house, first, {
+    choices: { ...first.first, landUse: "grassland" },
+    ground,
+    dimensions,
+    at: nowhere,
+    guess: null,
+  });
+  const stored = hole === null ? undefined : await made.house.records.one(hole);
+  expect(stored?.body).toMatchObject({ strip: NO_STRIP, spot: spot.id, number: 2 });
+  const next = await readDig(made.house, on.visit);
+  expect(next?.number).toBe(3);
+  expect(next?.last?.header.number).toBe(1);
+  expect(next?.first).toMatchObject({ landUse: "cropland", ground: { strip: on.strip, spot: null } });
+  // The 6 worms of the strip's one hole, and nothing of the one on old grass.
+  const strip = await readStripHoles(made.house.records, on.visit, on.strip);
+  expect(strip?.holes).toHaveLength(1);
+  expect(strip?.perHole).toMatchObject({ ok: true, value: { value: 6, n: 1 } });
 });

@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { CATALOGUES } from "../../../src/screens/catalogue.ts";
 import { SENTENCES } from "../../../src/screens/findings/sentences.ts";
 import { SIDE_WORDS } from "../../../src/screens/findings/side-by-side/words.ts";
-import type { DayOfField, DayStrip } from "../../../src/screens/measure/visit/day-strips.ts";
+import type { DayOfField, DayStrip, Yardstick } from "../../../src/screens/measure/visit/day-strips.ts";
 import type { Listed } from "../../../src/screens/parts/reader.ts";
 import { FIRST_SETTINGS } from "../../../src/screens/parts/settings.ts";
 import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
@@ -27,6 +27,12 @@ const dayWith = (...strips: readonly DayStrip[]) =>
     photos: [],
     yardstick: null,
   }) as unknown as DayOfField;
+const yardstickOf = (of: DayStrip, line: string): Yardstick => ({
+  ...of,
+  spots: [],
+  days: { line, hole: null, ring: null },
+  today: { lines: [], holes: [], rings: [] },
+});
 const textFor = (day: DayOfField, chosen: Chosen = {}): string => {
   const now = pictureOf(day, visit, FIRST_SETTINGS, chosen);
   return now === null ? "" : textOf(contentOf(now, with_));
@@ -56,9 +62,21 @@ it("says that places are unlike before it says any number", () => {
       stripWith(2, { hits: [7, 9, 8], place: "wheel-track", strip: { name: "carried off" } }),
     ),
   );
-  const at = text.indexOf("Not like with like: the places against the row differ");
+  const at = text.indexOf("Not like with like: the places against the row differ, or their shares do.");
   expect(at).toBeGreaterThan(0);
   expect(at).toBeLessThan(text.indexOf(" % ("));
+});
+
+it("says the day of old grass that was measured on another one, and names no day of its own", () => {
+  const grass = stripWith(3, { hits: [20, 19] });
+  const textOn = (line: string): string =>
+    textFor(
+      { ...dayWith(stripWith(1, { hits: [16, 17] })), yardstick: yardstickOf(grass, line) },
+      { second: "old-grass" },
+    );
+  // 39 of 40 marks.
+  expect(textOn("2024-05-07")).toContain("old-grass spot: 98 % (too few to give a range, 2 lines)");
+  expect(textOn("2023-05-03")).toContain("old-grass spot, 3 May 2023: 98 % (");
 });
 
 it("compares nothing when one strip alone was measured", () => {

@@ -5,7 +5,7 @@ import { countedHoles } from "../../../science/earthworms/field.ts";
 import { holeAreaM2 } from "../../../science/earthworms/hole-count.ts";
 import type { Estimate } from "../../../science/estimate.ts";
 import type { Scale, Seen } from "../../../science/side-by-side/scale.ts";
-import type { DayStrip, PlaceResults } from "../../measure/visit/day-strips.ts";
+import type { DayStrip, PlaceResults, Yardstick } from "../../measure/visit/day-strips.ts";
 import { PREFERRED_MINUTES, type SoakMinutes } from "../../measure/visit/rings-together.ts";
 import { groundCoverOf } from "../../parts/line-counts.ts";
 import type { Measure } from "./conditions.ts";
@@ -31,6 +31,20 @@ export interface Side {
   /** The strip as one value among strips. */
   readonly mean: Seen;
 }
+
+const TESTS = { cover: "line", worms: "hole", soak: "ring" } as const satisfies Readonly<
+  Record<Measure, keyof Yardstick["days"]>
+>;
+
+/** The day on which the yardstick was measured, when it is another one than this; else null. */
+export const otherDayOf = (
+  yardstick: Pick<Yardstick, "days"> | null,
+  measure: Measure,
+  day: string,
+): string | null => {
+  const of = yardstick?.days[TESTS[measure]] ?? null;
+  return of === day ? null : of;
+};
 
 const GUESSED = {
   cover: "ground-cover-percent",

@@ -22,7 +22,7 @@ import { LikeWithLike } from "./like.tsx";
 import { type MeasureNow, readSideBySide, type SideBySideNow } from "./model.ts";
 import { shortUnit, withUnit } from "./numbers.ts";
 import { Said } from "./said.tsx";
-import { guessOf } from "./sides.ts";
+import { guessOf, otherDayOf } from "./sides.ts";
 import { SIDE_WORDS } from "./words.ts";
 import "../findings.css";
 import "./side-by-side.css";
@@ -119,8 +119,6 @@ const Which = ({ now }: { readonly now: SideBySideNow }) => {
   );
 };
 
-const TESTS = { cover: "line", worms: "hole", soak: "ring" } as const;
-
 const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure: MeasureNow }) => {
   const house = useHouse();
   const catalogue = house.words.value;
@@ -129,7 +127,8 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
   const [table, setTable] = useState(false);
   const { asked, sides, yardstick } = measure;
   const grass = grassNames(now.yardstick?.spots ?? []);
-  const grassDay = now.yardstick?.days[TESTS[asked.measure]] ?? null;
+  // A yardstick of another day says which.
+  const grassDay = otherDayOf(now.yardstick, asked.measure, now.visit.body.day);
   const drawn: readonly Drawn[] = [
     ...sides.map(({ strip, estimate }) => ({
       key: strip.id,
@@ -144,10 +143,7 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
             name: [
               words.grass,
               ...(grass === "" ? [] : [grass]),
-              // A yardstick of another day says which.
-              ...(grassDay === null || grassDay === now.visit.body.day
-                ? []
-                : [writeDay(grassDay, catalogue.common.tongue)]),
+              ...(grassDay === null ? [] : [writeDay(grassDay, catalogue.common.tongue)]),
             ].join(", "),
             estimate: yardstick.value,
             guess: null,

@@ -6,8 +6,10 @@ import type { Stood } from "../../../record/shapes.ts";
 import { type Hemisphere, inSeason, type Season } from "../../../science/earthworms/protocol.ts";
 import { WORM_METHODS, wormMethod } from "../../../science/earthworms/worm-methods.ts";
 import type { House } from "../../parts/house.ts";
+import { onGrass, spotsOf } from "../../parts/old-grass.ts";
 import type { Listed } from "../../parts/reader.ts";
 import { sameField } from "../../parts/same-field.ts";
+import { type Ground, readSpots, type SpotToChoose } from "../set-out/ground.ts";
 import { type DayHole, holesOfDay } from "./holes-of-day.ts";
 
 /** Size, depth and minutes of a hole, from a method or by hand. */
@@ -20,7 +22,7 @@ export interface Choices {
   readonly method: string | null;
   /** Own sizes; null as long as they are not written. */
   readonly own: Dimensions | null;
-  readonly strip: RecordId<"strip"> | null;
+  readonly ground: Ground;
   readonly place: HoleHeader["place"];
 }
 
@@ -29,8 +31,9 @@ export interface Dig {
   readonly visit: Listed<"visit">;
   readonly field: Listed<"field">;
   readonly strips: readonly Listed<"strip">[];
+  readonly spots: readonly SpotToChoose[];
   readonly templates: readonly Listed<"kit">[];
-  /** The last hole of the day; null before the first. */
+  /** The last hole of the day on a strip; null before the first. */
   readonly last: DayHole | null;
   readonly number: number;
   /** Where on earth the field lies, from any position taken there; null when none was. */
@@ -59,7 +62,7 @@ const choicesOf = (
       landUse: "cropland",
       method: WORM_METHODS[0].id,
       own: null,
-      strip: known(undefined),
+      ground: { strip: known(undefined), spot: null },
       place: null,
     };
   const { landUse, method, template, sidesM, depthM, minutes, mustardMin, place, strip } = before;
@@ -68,7 +71,7 @@ const choicesOf = (
     landUse,
     method: offered ? method : null,
     own: offered ? null : { template, sidesM, depthM, minutes, mustardMin },
-    strip: known(strip),
+    ground: { strip: known(strip), spot: null },
     place,
   };
 };
@@ -88,16 +91,27 @@ export const readDig = async ({ records }: House, visitId: RecordId<"visit">): P
     records.list({ kind: "observation" }, { newestFirst: true, limit: 200 }),
   ]);
   const strips = stripLists.flat();
-  const here = observations.flat().map(({ body }) => body);
+  const tests = observations.flat();
+  const here = tests.map(({ body }) => body);
+  const [spots, at] = await Promise.all([
+    readSpots(records, same.ids, strips),
+    spotsOf(
+      records,
+      [...tests, ...anywhere].filter(({ body }) => body.type === "hole"),
+    ),
+  ]);
   const known = (id: RecordId<"strip"> | undefined): RecordId<"strip"> | null =>
     strips.find((one) => one.id === id)?.id ?? (strips.length === 1 ? (strips[0]?.id ?? null) : null);
-  const last = holes.at(-1) ?? null;
-  const isHole = (body: Observation): body is HoleHeader => body.type === "hole";
+  // What was dug on old grass, as grassland, says nothing of the next hole on a strip.
+  const onStrips = holes.filter(({ header }) => !onGrass(at, header));
+  const last = onStrips.at(-1) ?? null;
+  const isHole = (body: Observation): body is HoleHeader => body.type === "hole" && !onGrass(at, body);
   const before = last?.header ?? here.find(isHole) ?? anywhere.map(({ body }) => body).find(isHole);
   return {
     visit,
     field: same.field,
     strips,
+    spots,
     templates: kit.filter(({ body }) => body.type === "hole-template"),
     last,
     number: Math.max(0, ...holes.map(({ header }) => header.number)) + 1,
@@ -111,7 +125,7 @@ export const readDig = async ({ records }: House, visitId: RecordId<"visit">): P
             : [],
         ),
     ),
-    dug: new Set(holes.map(({ header }) => header.strip)),
+    dug: new Set(onStrips.map(({ header }) => header.strip)),
     first: choicesOf(before, known),
   };
 };
@@ -151,19 +165,20 @@ export const beginHole = async (
   dig: Dig,
   begin: {
     readonly choices: Choices;
-    readonly strip: RecordId<"strip">;
+    readonly ground: Pick<HoleHeader, "strip" | "spot">;
     readonly dimensions: Dimensions;
     readonly at: Stood;
     readonly guess: number | null;
   },
 ): Promise<RecordId<"observation"> | null> => {
-  const { choices, strip, dimensions, at, guess } = begin;
+  const { choices, ground, dimensions, at, guess } = begin;
   const { wallMs } = readClock();
   const person = house.settings.value.person;
-  const shared = { field: dig.field.id, visit: dig.visit.id, strip, person };
+  const shared = { field: dig.field.id, visit: dig.visit.id, strip: ground.strip, person };
   const hole = house.pen.write("observation", {
     type: "hole",
     ...shared,
+    ...ground,
     ...dimensions,
     place: choices.place,
     startedAtMs: wallMs,

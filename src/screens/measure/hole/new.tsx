@@ -20,6 +20,8 @@ import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
+import { goToStrip, groundToKeep, withUsual } from "../set-out/ground.ts";
+import { SpotChoice } from "../set-out/spot-choice.tsx";
 import {
   beginHole,
   type Choices,
@@ -80,21 +82,26 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
   const choose = (patch: Partial<Choices>) => setChoices((before) => ({ ...before, ...patch }));
   // A strip that was added just now comes with the next reading of the list.
   useEffect(() => {
-    setChoices((before) => ({ ...before, strip: before.strip ?? dig.first.strip }));
+    setChoices((before) => ({
+      ...before,
+      ground: withUsual(before.ground, dig.first.ground.strip, dig.spots),
+    }));
   }, [dig]);
-  const { strip } = choices;
+  const { ground } = choices;
+  const { strip } = ground;
+  const kept = groundToKeep(ground, dig.spots);
   const dimensions = dimensionsOf(choices);
   const hemisphere = hemisphereOf(standing.stood.position) ?? dig.hemisphere;
   const asksGuess = strip !== null && !dig.guesses.has(strip) && !dig.dug.has(strip);
   const guessed = readGuess(guess);
   const guessWrong = guess.trim() !== "" && guessed === null;
-  const ready = strip !== null && dimensions !== null && !(asksGuess && guessWrong);
+  const ready = kept !== null && dimensions !== null && !(asksGuess && guessWrong);
   const asBefore = dig.last !== null && sameChoices(choices, dig.first);
   const start = async () => {
-    if (strip === null || dimensions === null) return;
+    if (kept === null || dimensions === null) return;
     const hole = await beginHole(house, dig, {
       choices,
-      strip,
+      ground: kept,
       dimensions,
       at: standing.stood,
       guess: asksGuess ? guessed : null,
@@ -109,7 +116,7 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
       back={href({ at: "visit", visit: dig.visit.id })}
       foot={
         <>
-          {ready ? null : <p>{strip === null ? words.dig.needs : words.dig.needsSize}</p>}
+          {ready ? null : <p>{kept === null ? words.dig.needs : words.dig.needsSize}</p>}
           <Key look="solid" off={!ready || busy} onPress={() => once(start)}>
             {asBefore && dig.last !== null
               ? words.dig.startAs(dig.number, dig.last.header.number)
@@ -125,7 +132,17 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
         field={dig.field.id}
         strips={dig.strips}
         chosen={strip}
-        onChoose={(id) => choose({ strip: id })}
+        onChoose={(id) =>
+          setChoices((before) => ({ ...before, ground: goToStrip(before.ground, id, dig.spots) }))
+        }
+      />
+      <SpotChoice
+        spots={dig.spots}
+        strips={dig.strips}
+        ground={ground}
+        usual={dig.first.ground.strip}
+        here={standing.stood.position}
+        onChoose={(next) => choose({ ground: next })}
       />
       <div class="guess">
         {asksGuess ? (
@@ -161,7 +178,8 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
 
 const sameChoices = (a: Choices, b: Choices): boolean =>
   a.method === b.method &&
-  a.strip === b.strip &&
+  a.ground.strip === b.ground.strip &&
+  a.ground.spot === b.ground.spot &&
   a.place === b.place &&
   a.landUse === b.landUse &&
   JSON.stringify(a.own) === JSON.stringify(b.own);

@@ -19,7 +19,9 @@ import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
+import { goToStrip, groundToKeep, withUsual } from "../set-out/ground.ts";
 import { addStrip } from "../set-out/model.ts";
+import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { proposedStarts, STILL_TO_COME } from "./gaps.ts";
 import { Guess, Plan, Rims, rimsToKeep, useGuess, useRims } from "./new-form.tsx";
 import { type Adding, KitChoices, NewStrip, Reads, WhichRings } from "./new-parts.tsx";
@@ -84,11 +86,15 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
   useEffect(() => {
     setChoices((before) => ({
       ...before,
-      strip: before.strip ?? setOut.first.strip,
+      ground: withUsual(before.ground, setOut.first.ground.strip, setOut.spots),
       ring: before.ring ?? setOut.first.ring,
     }));
   }, [setOut]);
-  const { strip, ring } = choices;
+  const { ground, ring } = choices;
+  const { strip } = ground;
+  const kept = groundToKeep(ground, setOut.spots);
+  const onStrip = (id: RecordId<"strip">) =>
+    setChoices((before) => ({ ...before, ground: goToStrip(before.ground, id, setOut.spots) }));
   const asksGuess = strip !== null && !setOut.guessed.has(strip);
   const planMin = readPlan(plan);
   const start = proposedStarts(setOut.rings, ringNow(), {
@@ -104,7 +110,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
   const keep = async () => {
     const rimToSoilM = rimsToKeep(rims);
     const guessMm = asksGuess ? guess.mm : null;
-    if (strip === null || ring === null) return;
+    if (kept === null || ring === null) return;
     if (!planMin.ok || rimToSoilM === undefined || guessMm === undefined) {
       setTried(true);
       return;
@@ -112,7 +118,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
     const made = await setOutRing(
       house,
       setOut,
-      { ...choices, strip, ring, planMin: planMin.value },
+      { ...choices, ground: kept, ring, planMin: planMin.value },
       { rimToSoilM, at: standing.stood, guessMm },
     );
     if (made !== null) house.goInstead({ at: "ring", ring: made });
@@ -124,8 +130,8 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
       back={href({ at: "rings", visit: setOut.visit.id })}
       foot={
         <>
-          {strip === null || ring === null ? <p>{words.needs}</p> : null}
-          <Key look="solid" off={strip === null || ring === null || busy} onPress={() => once(keep)}>
+          {kept === null || ring === null ? <p>{words.needs}</p> : null}
+          <Key look="solid" off={kept === null || ring === null || busy} onPress={() => once(keep)}>
             {words.keep}
           </Key>
         </>
@@ -151,7 +157,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
           question={words.strip}
           options={setOut.strips.map((one) => ({ value: one.id, label: stripName(catalogue, one) }))}
           chosen={strip}
-          onChoose={(id) => choose({ strip: id })}
+          onChoose={onStrip}
         />
       ) : (
         <h2 class="question">{words.strip}</h2>
@@ -162,8 +168,16 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
         onOpen={(open) => setAdding(open ? "strip" : null)}
         onAdd={async (said) => {
           const id = await addStrip(house, setOut.field.id, said);
-          if (id !== null) choose({ strip: id });
+          if (id !== null) onStrip(id);
         }}
+      />
+      <SpotChoice
+        spots={setOut.spots}
+        strips={setOut.strips}
+        ground={ground}
+        usual={setOut.first.ground.strip}
+        here={standing.stood.position}
+        onChoose={(next) => choose({ ground: next })}
       />
       {asksGuess ? <Guess of={guess} tried={tried} /> : null}
       <Choice

@@ -2,6 +2,7 @@
 import { readClock } from "../../../device/clock.ts";
 import type { Command } from "../../../record/command/command.ts";
 import type { WETNESS } from "../../../record/conditions.ts";
+import { grassOf } from "../../../record/ground.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import type { Ring } from "../../../record/kinds/kit.ts";
 import type { RingHeader, RingWay } from "../../../record/kinds/observation.ts";
@@ -11,6 +12,7 @@ import { type KitItem, type KitList, readKit } from "../../kit/kit-list.ts";
 import type { House } from "../../parts/house.ts";
 import type { Listed } from "../../parts/reader.ts";
 import { onceEach, sameField, sameStrip } from "../../parts/same-field.ts";
+import { type Ground, readSpots, type SpotToChoose } from "../set-out/ground.ts";
 import { type DayRing, readRingDay } from "./day.ts";
 import { inTheGround } from "./gaps.ts";
 import { guessCommand, guessOf } from "./guess.ts";
@@ -23,7 +25,7 @@ export type RingChoices = Pick<
   "way" | "rulerReads" | "mulch" | "place" | "ruler" | "bottle" | "outer"
 > & {
   readonly ring: RecordId<"kit"> | null;
-  readonly strip: RecordId<"strip"> | null;
+  readonly ground: Ground;
   readonly planMin: readonly number[];
   readonly wetness: Wetness | null;
 };
@@ -68,6 +70,7 @@ export interface RingSetOut {
   readonly visit: Listed<"visit">;
   readonly field: Listed<"field">;
   readonly strips: readonly Listed<"strip">[];
+  readonly spots: readonly SpotToChoose[];
   readonly kit: KitList;
   /** The rings of the day that are on the board. */
   readonly rings: readonly DayRing[];
@@ -87,7 +90,13 @@ const wetnessOf = ({ entries }: DayRing): Wetness | null => {
   return entry?.type === "wetness" ? entry.is : null;
 };
 
-/** Everything as at another ring, but the ring itself: that one stands in the ground. */
+const onOldGrass = ({ header, spot }: DayRing): boolean =>
+  grassOf(() => spot?.body.oldGrass, header) !== null;
+
+/**
+ * Everything as at another ring, but the ring itself: that one stands in the ground. A marked spot is chosen anew,
+ * and old grass has no strip to hand on.
+ */
 export const asBefore = (ring: DayRing, next: RecordId<"kit"> | null): RingChoices => {
   const { way, rulerReads, mulch, place, ruler, bottle, strip, planMin } = ring.header;
   return {
@@ -97,7 +106,7 @@ export const asBefore = (ring: DayRing, next: RecordId<"kit"> | null): RingChoic
     place,
     ruler,
     bottle,
-    strip,
+    ground: { strip: onOldGrass(ring) ? null : strip, spot: null },
     planMin,
     outer: null,
     ring: next,
@@ -105,7 +114,7 @@ export const asBefore = (ring: DayRing, next: RecordId<"kit"> | null): RingChoic
   };
 };
 
-const FIRST: Omit<RingChoices, "ring" | "strip"> = {
+const FIRST: Omit<RingChoices, "ring" | "ground"> = {
   way: "ruler",
   rulerReads: "water-depth",
   mulch: null,
@@ -150,6 +159,7 @@ export const readRingSetOut = async (
     readKit(records),
   ]);
   const strips = onceEach(lists.flat(), sameStrip(joins));
+  const spots = await readSpots(records, same.ids, strips);
   const rings = day.rings.filter(({ deleted }) => !deleted);
   const taken = inTheGround(rings);
   const follows = rings.find((ring) => ring.id === followsId) ?? null;
@@ -159,15 +169,18 @@ export const readRingSetOut = async (
     strips.map(async (strip) => ({
       id: strip.id,
       asked:
-        rings.some(({ header }) => header.strip === strip.id) ||
+        rings.some((ring) => ring.header.strip === strip.id && !onOldGrass(ring)) ||
         (await guessOf(records, { visit: id, field: day.field.id, strip: strip.id })) !== null,
     })),
   );
+  // A ring that goes on after a leak stands a pace away from it: at the same spot.
+  const leaked = follows === null ? null : asBefore(follows, null).ground;
   const only = strips.length === 1 ? (strips[0]?.id ?? null) : null;
   return {
     visit: day.visit,
     field: day.field,
     strips,
+    spots,
     kit,
     rings,
     taken,
@@ -175,10 +188,11 @@ export const readRingSetOut = async (
     follows,
     first:
       follows === null
-        ? { ...FIRST, ring: free, strip: only }
+        ? { ...FIRST, ring: free, ground: { strip: only, spot: null } }
         : {
             ...asBefore(follows, taken.has(follows.header.ring) ? free : follows.header.ring),
             outer: follows.header.outer,
+            ground: { strip: leaked?.strip ?? null, spot: follows.header.spot ?? null },
           },
     guessed: new Set(guesses.filter(({ asked }) => asked).map((one) => one.id)),
   };
@@ -188,20 +202,24 @@ export const readRingSetOut = async (
 export const setOutRing = async (
   house: House,
   { visit, field, follows }: RingSetOut,
-  choices: RingChoices & { readonly ring: RecordId<"kit">; readonly strip: RecordId<"strip"> },
+  choices: Omit<RingChoices, "ground"> & {
+    readonly ring: RecordId<"kit">;
+    readonly ground: Pick<RingHeader, "strip" | "spot">;
+  },
   more: {
     readonly rimToSoilM: readonly number[];
     readonly at: Stood;
     readonly guessMm: number | null;
   },
 ): Promise<RecordId<"observation"> | null> => {
-  const { wetness, planMin, ...chosen } = choices;
+  const { wetness, planMin, ground, ...chosen } = choices;
   const startedAtMs = readClock().wallMs;
   const command = house.pen.write("observation", {
     type: "ring",
     visit: visit.id,
     field: field.id,
     ...chosen,
+    ...ground,
     planMin: [...planMin],
     rimToSoilM: [...more.rimToSoilM],
     at: more.at,
@@ -219,7 +237,7 @@ export const setOutRing = async (
       draft: { type: "wetness", is: wetness },
     });
   if (more.guessMm !== null) {
-    const at = { visit: visit.id, field: field.id, strip: choices.strip };
+    const at = { visit: visit.id, field: field.id, strip: ground.strip };
     commands.push(guessCommand(house, at, more.guessMm, startedAtMs));
   }
   const written = await house.write(...commands);

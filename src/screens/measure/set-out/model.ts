@@ -8,16 +8,18 @@ import type { Stood } from "../../../record/shapes.ts";
 import type { Caution } from "../../../science/estimate.ts";
 import { checkLayout } from "../../../science/ground-cover/in-step.ts";
 import type { House } from "../../parts/house.ts";
+import { onGrass, spotsOf } from "../../parts/old-grass.ts";
 import type { Listed } from "../../parts/reader.ts";
 import { sameField } from "../../parts/same-field.ts";
 import type { StripSaid } from "../../parts/strip-form.tsx";
+import { type Ground, groundToKeep, readSpots, type SpotToChoose } from "./ground.ts";
 
 /** What the person chooses for a line. */
 export type Choices = Pick<
   LineHeader,
   "way" | "angleToRowsDeg" | "rowSpacingM" | "passWidthM" | "place" | "fifthKey" | "askThickness"
 > & {
-  readonly strip: RecordId<"strip"> | null;
+  readonly ground: Ground;
   readonly rope: RecordId<"kit"> | null;
 };
 
@@ -27,11 +29,12 @@ export interface SetOut {
   /** The field itself, also when it was measured under another name first. */
   readonly field: Listed<"field">;
   readonly strips: readonly Listed<"strip">[];
+  readonly spots: readonly SpotToChoose[];
   readonly ropes: readonly Listed<"kit">[];
   readonly first: Choices;
 }
 
-const FIRST: Omit<Choices, "strip" | "rope"> = {
+const FIRST: Omit<Choices, "ground" | "rope"> = {
   way: "mark-by-mark",
   angleToRowsDeg: 45,
   rowSpacingM: null,
@@ -56,12 +59,22 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
   const strips = stripLists.flat();
   const ropes = kit.filter(({ body }) => body.type === "rope");
   const before = (here[0] ?? anywhere[0])?.body;
+  const [spots, atBefore] = await Promise.all([
+    readSpots(records, same.ids, strips),
+    spotsOf(records, before === undefined ? [] : [{ body: before }]),
+  ]);
   const known = <T extends string>(id: T | undefined, among: readonly { readonly id: T }[]): T | null =>
     among.find((one) => one.id === id)?.id ?? (among.length === 1 ? (among[0]?.id ?? null) : null);
+  // A marked spot is chosen anew each time, and what lay on old grass says nothing of the next strip.
+  const ground = (strip: RecordId<"strip"> | undefined): Ground => ({
+    strip: known(strip, strips),
+    spot: null,
+  });
   return {
     visit,
     field: same.field,
     strips,
+    spots,
     ropes,
     first:
       before?.type === "line"
@@ -73,10 +86,10 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
             place: before.place,
             fifthKey: before.fifthKey,
             askThickness: before.askThickness,
-            strip: known(before.strip, strips),
+            ground: ground(onGrass(atBefore, before) ? undefined : before.strip),
             rope: known(before.rope, ropes),
           }
-        : { ...FIRST, strip: known(undefined, strips), rope: known(undefined, ropes) },
+        : { ...FIRST, ground: ground(undefined), rope: known(undefined, ropes) },
   };
 };
 
@@ -96,16 +109,19 @@ export const addStrip = async (
 /** Begins the line and gives its id; null, and the reason is shown, when it could not be written. */
 export const beginLine = async (
   house: House,
-  { visit, field }: SetOut,
-  choices: Choices & { readonly strip: RecordId<"strip">; readonly rope: RecordId<"kit"> },
+  { visit, field, spots }: SetOut,
+  { ground, ...choices }: Choices & { readonly rope: RecordId<"kit"> },
   start: Stood,
 ): Promise<RecordId<"observation"> | null> => {
+  const kept = groundToKeep(ground, spots);
+  if (kept === null) return null;
   const fifth = choices.fifthKey?.trim() ?? "";
   const command = house.pen.write("observation", {
     type: "line",
     visit: visit.id,
     field: field.id,
     ...choices,
+    ...kept,
     fifthKey: fifth === "" ? null : fifth,
     start,
     end: { position: null, why: "not-asked" },

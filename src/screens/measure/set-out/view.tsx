@@ -19,8 +19,10 @@ import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
 import { StripForm } from "../../parts/strip-form.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
+import { goToStrip, groundToKeep, withUsual } from "./ground.ts";
 import { addStrip, beginLine, type Choices, layoutCautions, readSetOut, type SetOut } from "./model.ts";
 import { RowsAndPass } from "./rows-and-pass.tsx";
+import { SpotChoice } from "./spot-choice.tsx";
 
 /** The screen before a line. */
 export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
@@ -53,15 +55,18 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
   useEffect(() => {
     setChoices((before) => ({
       ...before,
-      strip: before.strip ?? setOut.first.strip,
+      ground: withUsual(before.ground, setOut.first.ground.strip, setOut.spots),
       rope: before.rope ?? setOut.first.rope,
     }));
   }, [setOut]);
   const rope = setOut.ropes.find(({ id }) => id === choices.rope)?.body;
-  const { strip, rope: ropeId } = choices;
+  const { ground, rope: ropeId } = choices;
+  const lacking = ropeId === null || groundToKeep(ground, setOut.spots) === null;
+  const onStrip = (strip: RecordId<"strip">) =>
+    setChoices((before) => ({ ...before, ground: goToStrip(before.ground, strip, setOut.spots) }));
   const start = async () => {
-    if (strip === null || ropeId === null) return;
-    const line = await beginLine(house, setOut, { ...choices, strip, rope: ropeId }, standing.stood);
+    if (ropeId === null) return;
+    const line = await beginLine(house, setOut, { ...choices, rope: ropeId }, standing.stood);
     if (line !== null) house.goInstead({ at: "line", line });
   };
   return (
@@ -71,8 +76,8 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
       back={href({ at: "visit", visit: setOut.visit.id })}
       foot={
         <>
-          {strip === null || ropeId === null ? <p>{words.setOut.needs}</p> : null}
-          <Key look="solid" off={strip === null || ropeId === null || busy} onPress={() => once(start)}>
+          {lacking ? <p>{words.setOut.needs}</p> : null}
+          <Key look="solid" off={lacking || busy} onPress={() => once(start)}>
             {words.setOut.start}
           </Key>
         </>
@@ -83,8 +88,8 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
         <Choice
           question={words.setOut.strip}
           options={setOut.strips.map((one) => ({ value: one.id, label: stripName(words, one) }))}
-          chosen={strip}
-          onChoose={(id) => choose({ strip: id })}
+          chosen={ground.strip}
+          onChoose={onStrip}
         />
       ) : (
         <h2 class="question">{words.setOut.strip}</h2>
@@ -94,7 +99,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
           onKeep={async (said) => {
             const id = await addStrip(house, setOut.field.id, said);
             if (id === null) return;
-            choose({ strip: id });
+            onStrip(id);
             // The rope's form may have been opened while the strip was written down.
             setAdding((open) => (open === "strip" ? null : open));
           }}
@@ -113,7 +118,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
                     wholeField: true,
                     rep: null,
                   });
-                  if (id !== null) choose({ strip: id });
+                  if (id !== null) onStrip(id);
                 })
               }
             >
@@ -123,6 +128,14 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
           <Key onPress={() => setAdding("strip")}>{words.setOut.addStrip}</Key>
         </div>
       )}
+      <SpotChoice
+        spots={setOut.spots}
+        strips={setOut.strips}
+        ground={ground}
+        usual={setOut.first.ground.strip}
+        here={standing.stood.position}
+        onChoose={(next) => choose({ ground: next })}
+      />
       {setOut.ropes.length > 0 ? (
         <Choice
           question={words.setOut.rope}

@@ -40,6 +40,8 @@ export interface VisitNow {
   /** Strips of the field that nobody has measured on this day. */
   readonly without: readonly Listed<"strip">[];
   readonly yardstick: Yardstick | null;
+  /** Something was measured on old grass on this day. */
+  readonly onGrass: boolean;
   readonly photos: number;
   /** Rings of the day, those at the old-grass spot too: they stand on the same board. */
   readonly rings: number;
@@ -93,6 +95,7 @@ export const readVisit = async (
     ),
     ...same.ids.map((field) => records.list({ field, kind: "strip" })),
   ]);
+  const begun = day.yardstick?.today;
   const used = new Set(day.strips.map((one) => one.id));
   return {
     visit,
@@ -107,10 +110,9 @@ export const readVisit = async (
     })),
     without: onceEach(lists.flat(), stripOf).filter((strip) => !used.has(stripOf(strip.id))),
     yardstick: day.yardstick,
+    onGrass: begun !== undefined && begun.lines.length + begun.holes.length + begun.rings.length > 0,
     photos: day.photos.length,
-    rings:
-      day.strips.reduce((sum, { soak }) => sum + soak.rings.length, 0) +
-      (day.yardstick?.today.rings.length ?? 0),
+    rings: day.strips.reduce((sum, { soak }) => sum + soak.rings.length, 0) + (begun?.rings.length ?? 0),
     farM,
   };
 };

@@ -59,7 +59,7 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
     >
       <Notices now={now} today={today} />
       {named || field.deleted ? null : <Naming field={field} />}
-      {now.strips.length === 0 ? <p class="nothing-yet">{words.visit.noStrips}</p> : null}
+      {now.strips.length === 0 && !now.onGrass ? <p class="nothing-yet">{words.visit.noStrips}</p> : null}
       {now.strips.map((strip, at) => (
         <AfterFrames key={strip.id} frames={at}>
           <StripOfVisit now={now} strip={strip} />

@@ -4,6 +4,7 @@ import { type Catalogue, sentenceFor } from "../../catalogue.ts";
 import { nameWithFate } from "../../fields/cover-model.ts";
 import { rangeEnds, scaleEnd, shortUnit, valueText, withUnit } from "../../findings/side-by-side/numbers.ts";
 import { seenText, versusOf, versusRangeText } from "../../findings/side-by-side/say.ts";
+import { otherDayOf } from "../../findings/side-by-side/sides.ts";
 import type { SideWords } from "../../findings/side-by-side/words.ts";
 import { fieldName } from "../../parts/names.ts";
 import { writeClock, writeDay, writeNumber } from "../../parts/numbers.ts";
@@ -54,8 +55,15 @@ export interface WritingWords {
   readonly habits: UnitHabits;
 }
 
-const nameOf = ({ of }: HalfOfPicture, { catalogue, picture }: WritingWords): string =>
-  of === "old-grass" ? picture.grass : nameWithFate(catalogue, of.strip);
+const nameOf = (
+  { day, visit, measure }: PictureNow,
+  { of }: HalfOfPicture,
+  { catalogue, picture }: WritingWords,
+): string => {
+  if (of !== "old-grass") return nameWithFate(catalogue, of.strip);
+  const other = otherDayOf(day.yardstick, measure, visit.body.day);
+  return other === null ? picture.grass : `${picture.grass}, ${writeDay(other, catalogue.common.tongue)}`;
+};
 
 const writtenHalf = (now: PictureNow, half: HalfOfPicture, end: number, with_: WritingWords): HalfWritten => {
   const { measure, asked } = now;
@@ -64,7 +72,7 @@ const writtenHalf = (now: PictureNow, half: HalfOfPicture, end: number, with_: W
   const ends = rangeEnds(measure, estimate, habits);
   const range = ends === null ? picture.tooFew : picture.range(ends[0], ends[1]);
   return {
-    name: nameOf(half, with_),
+    name: nameOf(now, half, with_),
     value: valueText(measure, estimate.value, habits),
     unit: asked.measure === "worms" ? "" : shortUnit(measure, habits),
     range: `${range}, ${picture.samples[measure](estimate.n)}`,
