@@ -6,6 +6,8 @@ import { useHouse } from "../../parts/house.ts";
 import { WriteLine } from "../../parts/keys.tsx";
 import { writeNumber } from "../../parts/numbers.ts";
 import { TONGUE } from "../../parts/words.common.ts";
+import { UNIT_WORDS } from "../../parts/words.units.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
 import type { Choices } from "./model.ts";
 
 /** Limits of the record, in metres; what lies outside is not a row spacing or a pass. */
@@ -18,10 +20,11 @@ export const RowsAndPass = (props: {
 }) => {
   const { words, settings } = useHouse();
   const { habits } = settings.value;
+  const units = useWordsOf(UNIT_WORDS);
   const write = (key: keyof typeof LIMITS, quantity: "spacing" | "distance") => (
     <Length
       label={(key === "rowSpacingM" ? words.value.setOut.rowSpacing : words.value.setOut.passWidth)(
-        habits[quantity],
+        units[habits[quantity]],
       )}
       first={
         props.choices[key] === null
