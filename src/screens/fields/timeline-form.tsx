@@ -12,6 +12,7 @@ import { type NumberDraft, NumberLine, numberState } from "../parts/number-line.
 import { useOnce } from "../parts/once.ts";
 import type { Listed } from "../parts/reader.ts";
 import { useToday } from "../parts/visits.ts";
+import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { dayBefore, depthMmOf, isDay, rainRule, USUAL } from "./timeline-model.ts";
 import { TIMELINE_WORDS } from "./timeline-words.ts";
@@ -114,7 +115,7 @@ export const RainForm = (props: {
   return (
     <div class="strip-form">
       <NumberLine
-        label={says.rainLabel(unit)}
+        label={says.rainLabel(useWordsOf(UNIT_WORDS)[unit])}
         unit={unit}
         hint={says.rainHint}
         draft={draft}

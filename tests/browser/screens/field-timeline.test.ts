@@ -119,7 +119,7 @@ it("reads and writes rain in inches for a person who does", async () => {
     await inches.goTo(`#/fields/${sample.field}`);
     const own = inches.chromium.page.locator(".field-timeline");
     await own.getByRole("button", { name: "Rain" }).tap();
-    await inches.write("How much rain, in in?", "0.5");
+    await inches.write("How much rain, in inches?", "0.5");
     await own.getByRole("button", { name: "Write it down" }).tap();
     await own.getByText("Rain noted today: 0.5 in.").waitFor();
   } finally {

@@ -7,6 +7,7 @@ import { type Measured, useMeasured } from "../../kit/measured.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
 import { type NumberDraft, NumberLine, type NumberState, numberState } from "../../parts/number-line.tsx";
+import { UNIT_WORDS } from "../../parts/words.units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { depthText } from "./figures.ts";
 import { planText, readPlan, USUAL_PLAN_MIN } from "./set-out.ts";
@@ -43,6 +44,7 @@ export const Rims = (props: {
 }) => {
   const { settings } = useHouse();
   const words = useWordsOf(RING_WORDS).setOut;
+  const units = useWordsOf(UNIT_WORDS);
   const { habits } = settings.value;
   const measured = props.rims.flatMap(({ si }) => (typeof si === "number" ? [si] : []));
   const standing = standingOf({ rimToSoilM: measured, heightsM: props.heightsM });
@@ -54,7 +56,7 @@ export const Rims = (props: {
         {props.rims.map((rim, at) => (
           <NumberLine
             key={String(at)}
-            label={words.rimAt(at + 1, habits.ringSize)}
+            label={words.rimAt(at + 1, units[habits.ringSize])}
             unit={habits.ringSize}
             draft={rim.draft}
             onDraft={rim.onDraft}
@@ -126,7 +128,7 @@ export const Guess = (props: { readonly of: ReturnType<typeof useGuess>; readonl
     <section>
       <h2 class="question">{words.guess}</h2>
       <NumberLine
-        label={words.guessLabel(unit)}
+        label={words.guessLabel(useWordsOf(UNIT_WORDS)[unit])}
         hint={words.guessHint}
         unit={unit}
         draft={draft}
