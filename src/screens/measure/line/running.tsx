@@ -28,7 +28,8 @@ export const Running = (props: {
     if (reading.endsInDoubt.length > 0) return words.endsDiffer;
     if (endedUnread(reading)) return words.nothingRead;
     if (reading.endedAt !== null) return words.ended(reading.endedAt);
-    if (stored.header.way === "totals") return words.totalsQuestion;
+    if (stored.header.way === "totals" && cover.read < ropeMarks)
+      return cover.read === 0 ? words.totalsQuestion : words.read(cover.read, ropeMarks);
     if (model.finished.value) return words.full(ropeMarks);
     return stored.header.way === "misses-only" ? words.missQuestion : words.question(reading.next);
   };

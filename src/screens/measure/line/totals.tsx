@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
 import type { LineModel } from "./model.ts";
+import { sayEntry } from "./say.ts";
 
 const KINDS = ["flat", "standing", "green", "bare", "stone", "own"] as const;
 type Kind = (typeof KINDS)[number];
@@ -17,6 +18,15 @@ const count = (typed: string): number | null => {
   return /^\d{1,4}$/.test(text) ? Number(text) : null;
 };
 
+/** Sums that were just taken back stand there again, so that one of them can be put right. */
+const takenBack = ({ reading, entries }: LineModel): Typed => {
+  const undone = reading.value?.redoable?.takesBack;
+  const before = entries.value.find(({ id }) => id === undone);
+  if (before?.type !== "totals") return NOTHING;
+  const typed = KINDS.map((kind) => [kind, before[kind] === 0 ? "" : String(before[kind])] as const);
+  return Object.fromEntries(typed) as Record<Kind, string>;
+};
+
 /** Six lines to write sums on; the sum of all stands below. */
 export const Totals = (props: {
   readonly model: LineModel;
@@ -24,7 +34,9 @@ export const Totals = (props: {
   readonly fifthKey: string | null;
 }) => {
   const { words } = useHouse();
-  const [typed, setTyped] = useState<Typed>(NOTHING);
+  const { model } = props;
+  const [typed, setTyped] = useState<Typed>(() => takenBack(model));
+  const last = model.last.value;
   const line = words.value.line;
   const label = (kind: Kind): string => {
     if (kind === "flat" || kind === "standing") return line.kinds[kind];
@@ -42,12 +54,18 @@ export const Totals = (props: {
     const { flat, standing, green, bare, stone, own } = counts;
     if (!fits || flat === null || standing === null || green === null) return;
     if (bare === null || stone === null || own === null) return;
-    void props.model.totals({ flat, standing, green, bare, stone, own });
+    void model.totals({ flat, standing, green, bare, stone, own });
   };
   return (
     <>
       <main class="leaf">
         <h2>{line.totalsQuestion}</h2>
+        {model.reading.value?.redoable == null ? null : (
+          <div class="keys two">
+            <p class="last">{last === null ? "" : sayEntry(words.value, props.fifthKey, last)}</p>
+            <Key onPress={() => void model.redo()}>{words.value.common.redo}</Key>
+          </div>
+        )}
         {kinds.map((kind) => (
           <WriteLine
             key={kind}

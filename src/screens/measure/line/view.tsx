@@ -24,7 +24,7 @@ import { sayEntry } from "./say.ts";
 import { Tools } from "./tools.tsx";
 import "./line.css";
 import "./line-small.css";
-import { Totals } from "./totals.tsx";
+import type { Totals } from "./totals.tsx";
 
 /** The counting screen of one line, by its address. */
 export const LineScreen = (props: { readonly line: RecordId<"observation"> }) => {
@@ -84,6 +84,16 @@ const useClicker = (house: House, model: LineModel) => {
     );
     return () => stop.abort();
   }, [house, model]);
+};
+
+/** Loaded when it is asked for: the keys of a line that is counted mark by mark must not wait for it. */
+const LateTotals = (props: Parameters<typeof Totals>[0]) => {
+  const Loaded = useLive(
+    async () => (await import("./totals.tsx")).Totals,
+    [],
+    () => false,
+  );
+  return Loaded === undefined ? null : <Loaded {...props} />;
 };
 
 const Counting = (props: {
@@ -156,7 +166,7 @@ const Counting = (props: {
       </header>
       {open ??
         (way === "totals" && reading.totals === null ? (
-          <Totals model={model} marks={stored.rope.marks} fifthKey={fifthKey} />
+          <LateTotals model={model} marks={stored.rope.marks} fifthKey={fifthKey} />
         ) : (
           <>
             <Running house={house} model={model} stored={stored} line={props.line} />
