@@ -139,6 +139,7 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
       await nextTask();
       return results;
     },
+    ring: (ring, ground) => ask("ring", { ring, ground }),
     lines: async (asked) => (asked.length === 0 ? [] : got(await ask("lines", asked))),
   };
 };

@@ -5,11 +5,11 @@ import { readHole } from "../../record/hole/reading.ts";
 import type { RecordId } from "../../record/ids.ts";
 import type { Kit } from "../../record/kinds/kit.ts";
 import type { HoleHeader, RingHeader } from "../../record/kinds/observation.ts";
-import { failed, type Result } from "../../record/result.ts";
+import { failed, ok, type Result } from "../../record/result.ts";
 import { readRing } from "../../record/ring/reading.ts";
 import { holeOf } from "../../science/earthworms/hole.ts";
 import type { HoleCount } from "../../science/earthworms/hole-count.ts";
-import { ringSetOf } from "../../science/infiltration/ring-set.ts";
+import { type RingSet, ringSetOf } from "../../science/infiltration/ring-set.ts";
 import { type Soaking, soakingOf } from "../../science/infiltration/soaking.ts";
 
 /** Kit by id. */
@@ -35,18 +35,23 @@ export const countOfHole = (header: HoleHeader, entries: readonly Entry[], kit: 
   holeOf(readHole(entries), header, thing(kit, header.template, "hole-template"));
 
 /**
- * What soaked in at a ring.
+ * The ring of a test with its kit.
  *
- * @returns `science/not-a-ring` when its ring is not on this device, else reasons as `soakingOf`
+ * @returns `science/not-a-ring` when its ring is not on this device
  */
+export const setOfRing = (header: RingHeader, kit: KitById): Result<RingSet> => {
+  const ring = thing(kit, header.ring, "ring");
+  if (ring === null) return failed("science/not-a-ring");
+  const outer = thing(kit, header.outer, "ring");
+  return ok(ringSetOf(header, { ring, outer, ruler: thing(kit, header.ruler, "ruler") }));
+};
+
+/** What soaked in at a ring; reasons as `setOfRing` and `soakingOf`. */
 export const soakingOfRing = (
   header: RingHeader,
   entries: readonly Entry[],
   kit: KitById,
 ): Result<Soaking> => {
-  const ring = thing(kit, header.ring, "ring");
-  if (ring === null) return failed("science/not-a-ring");
-  const outer = thing(kit, header.outer, "ring");
-  const set = ringSetOf(header, { ring, outer, ruler: thing(kit, header.ruler, "ruler") });
-  return soakingOf(readRing(entries), set);
+  const set = setOfRing(header, kit);
+  return set.ok ? soakingOf(readRing(entries), set.value) : set;
 };

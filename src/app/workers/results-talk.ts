@@ -4,6 +4,7 @@ import type { LineAsked, LineSums } from "../../record/line/sums.ts";
 import type { Result } from "../../record/result.ts";
 import type { FieldResults } from "../../science/field-results.ts";
 import type { CoverWanted } from "../../science/ground-cover/field-cover.ts";
+import type { GroundStated, RingForSpecialist } from "../../science/infiltration/ring-for-specialist.ts";
 
 /** What results are kept under: worms and soak-in do not depend on what counts as ground cover. */
 export interface Tokens {
@@ -24,6 +25,10 @@ export interface ResultsTable {
     readonly gives: FieldResults;
   };
   lines: { readonly wants: readonly LineAsked[]; readonly gives: readonly LineSums[] };
+  ring: {
+    readonly wants: { readonly ring: RecordId<"observation">; readonly ground: GroundStated };
+    readonly gives: RingForSpecialist;
+  };
 }
 
 export type ResultsJob = keyof ResultsTable;

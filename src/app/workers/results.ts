@@ -1,4 +1,4 @@
-/** The worker for results: works out fields and lines, keeps what came of a field, and hands it back. */
+/** The worker for results: works out fields, lines and curves, keeps what came of a field, and hands it back. */
 import { ok, type Result } from "../../record/result.ts";
 import { FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION } from "../../science/constants.ts";
 import { type FieldResults, resultsOfField } from "../../science/field-results.ts";
@@ -7,6 +7,7 @@ import { keepSummary } from "../../store/field-states.ts";
 import { testsOfField } from "./field-tests.ts";
 import { sumsOfLines } from "./line-sums.ts";
 import type { ResultsAnswer, ResultsQuestion, ResultsTable } from "./results-talk.ts";
+import { curvesOfRing } from "./ring-curves.ts";
 
 // The page hears of a blocked or lost database by its own connection: twice would say nothing new.
 const open = (): Promise<Result<Connection>> => connect({ tell: () => undefined });
@@ -34,8 +35,9 @@ const answer = async (question: ResultsQuestion): Promise<ResultsAnswer["answer"
     opened = undefined;
     return connection;
   }
-  return question.job === "lines"
-    ? sumsOfLines(connection.value, question.wants)
+  if (question.job === "lines") return sumsOfLines(connection.value, question.wants);
+  return question.job === "ring"
+    ? curvesOfRing(connection.value, question.wants.ring, question.wants.ground)
     : resultsOf(connection.value, question.wants);
 };
 

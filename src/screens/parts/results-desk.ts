@@ -4,8 +4,10 @@
  */
 import type { RecordId } from "../../record/ids.ts";
 import type { LineAsked, LineSums } from "../../record/line/sums.ts";
+import type { Result } from "../../record/result.ts";
 import type { FieldResults } from "../../science/field-results.ts";
 import type { CoverWanted, FieldCover } from "../../science/ground-cover/field-cover.ts";
+import type { GroundStated, RingForSpecialist } from "../../science/infiltration/ring-for-specialist.ts";
 import type { Settings } from "./settings.ts";
 
 export interface ResultsDesk {
@@ -19,6 +21,8 @@ export interface ResultsDesk {
   readonly all: (fields: readonly RecordId<"field">[], wanted: CoverWanted) => Promise<FieldResults>;
   /** Sums of these lines, in the order asked for. Rejects with `ReadFailed` when the store cannot answer. */
   readonly lines: (asked: readonly LineAsked[]) => Promise<readonly LineSums[]>;
+  /** Curves and conductivities of one ring, under what was stated of its ground. */
+  readonly ring: (ring: RecordId<"observation">, ground: GroundStated) => Promise<Result<RingForSpecialist>>;
 }
 
 /** What these settings want to know of a field. */

@@ -1,5 +1,6 @@
 /** What was written at a ring, in words. */
 import type { Entry } from "../../../record/entry.ts";
+import { readDegrees } from "../hole/sizes.ts";
 import { clockWithSeconds } from "./figures.ts";
 import type { LastAnswer } from "./ring-model.ts";
 import type { RingWords } from "./words.ts";
@@ -25,6 +26,8 @@ export const valueText = ({ say, happenings, stops }: RingWords, entry: Entry): 
       return entry.words === "" ? happenings[entry.what] : `${happenings[entry.what]}: ${entry.words}`;
     case "wetness":
       return say.wetness;
+    case "temperature":
+      return say.waterWarm(readDegrees(entry));
     default:
       return "";
   }

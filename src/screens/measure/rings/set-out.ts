@@ -13,6 +13,7 @@ import type { House } from "../../parts/house.ts";
 import type { Listed } from "../../parts/reader.ts";
 import { onceEach, sameField, sameStrip } from "../../parts/same-field.ts";
 import { type Ground, readSpots, type SpotToChoose } from "../set-out/ground.ts";
+import { conditionsOf } from "./conditions.ts";
 import { type DayRing, readRingDay } from "./day.ts";
 import { inTheGround } from "./gaps.ts";
 import { guessCommand, guessOf } from "./guess.ts";
@@ -85,11 +86,6 @@ export interface RingSetOut {
   readonly guessed: ReadonlySet<RecordId<"strip">>;
 }
 
-const wetnessOf = ({ entries }: DayRing): Wetness | null => {
-  const entry = entries.findLast(({ type }) => type === "wetness");
-  return entry?.type === "wetness" ? entry.is : null;
-};
-
 const onOldGrass = ({ header, spot }: DayRing): boolean =>
   grassOf(() => spot?.body.oldGrass, header) !== null;
 
@@ -110,7 +106,7 @@ export const asBefore = (ring: DayRing, next: RecordId<"kit"> | null): RingChoic
     planMin,
     outer: null,
     ring: next,
-    wetness: wetnessOf(ring),
+    wetness: conditionsOf(ring.entries).wetness,
   };
 };
 

@@ -8,6 +8,8 @@ import { writeClock, writeNumber } from "../../parts/numbers.ts";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
+import { readDegrees } from "../hole/sizes.ts";
+import { conditionsOf } from "./conditions.ts";
 import { depthFigure, depthText, rateFigure, rateText, sinceText } from "./figures.ts";
 import { useFlags } from "./readings.tsx";
 import { levellingText } from "./result-words.ts";
@@ -201,7 +203,7 @@ export const SheetConditions = ({ sheet }: Of) => {
   const size = (metres: number): string => lengthWords("ringSize", metres, habits);
   const [first, second] = set.insideM;
   const { insertionMm, outOfLevelMm } = standingOf(set);
-  const wetness = ring.entries.findLast(({ type }) => type === "wetness");
+  const { wetness, water } = conditionsOf(ring.entries);
   const { position, why } = header.at;
   const name = (text: string): string => (text === "" ? catalogue.common.noName : text);
   return (
@@ -217,9 +219,8 @@ export const SheetConditions = ({ sheet }: Of) => {
             {header.place === null ? words.unknown : catalogue.place[header.place]}
           </Line>
           <Line what={words.mulch}>{header.mulch === null ? words.unknown : all.mulch[header.mulch]}</Line>
-          {wetness?.type === "wetness" ? (
-            <Line what={words.wetness}>{all.setOut.wetnesses[wetness.is]}</Line>
-          ) : null}
+          {wetness === null ? null : <Line what={words.wetness}>{all.setOut.wetnesses[wetness]}</Line>}
+          {water === null ? null : <Line what={words.waterWarm}>{readDegrees(water)}</Line>}
           <Line what={words.area}>
             {result.soaking.ok ? `${writeNumber(result.soaking.value.areaM2 * 1e4, TONGUE, 1)} cm², ` : ""}
             {words.areaBy(size(first), second === null ? null : size(second))}

@@ -16,6 +16,7 @@ import { useWordsOf } from "../../parts/words-of.ts";
 import { Curve } from "./curve.tsx";
 import { readRingSheet } from "./sheet-model.ts";
 import { SheetConditions, SheetHeadline, SheetPours, SheetReadings } from "./sheet-parts.tsx";
+import { ForSpecialist } from "./specialist.tsx";
 import { RING_WORDS } from "./words.ts";
 import "./rings.css";
 
@@ -76,6 +77,7 @@ export const RingSheetScreen = (props: { readonly ring: RecordId<"observation"> 
           <MethodList methods={sheet.methods} sources={sheet.sources} />
         </section>
       )}
+      <ForSpecialist sheet={sheet} />
       <section class="ruled keys">
         <AskOnce
           label={words.sheet.delete}
