@@ -4,7 +4,7 @@ import type { Bottle, HoleTemplate, Kit, Ring, Rope, Ruler } from "../../record/
 import type { Observation } from "../../record/kinds/observation.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
 
-/** When something of the kit was last changed, by the clock of that device, and by whom. */
+/** When a record was last changed, by the clock of that device, and by whom. */
 export interface LastChange {
   readonly atMs: number;
   readonly by: RecordId<"person"> | null;
@@ -28,7 +28,7 @@ export interface KitList {
 }
 
 /** The change behind the version that is shown; null for a version that was made from no other. */
-export const lastChangeOf = ({ revision }: Pick<Listed<"kit">, "revision">): LastChange | null =>
+export const lastChangeOf = ({ revision }: Pick<Listed, "revision">): LastChange | null =>
   revision.seen.length === 0
     ? null
     : { atMs: revision.stamp.wallMs, by: revision.author as RecordId<"person"> | null };

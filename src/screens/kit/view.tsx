@@ -5,8 +5,8 @@ import type { RecordId } from "../../record/ids.ts";
 import type { Kit } from "../../record/kinds/kit.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
 import { useHouse } from "../parts/house.ts";
-import { Key } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
+import { OpensHere, useFocusHere } from "../parts/opens-here.tsx";
 import { Page } from "../parts/page.tsx";
 import type { Reader } from "../parts/reader.ts";
 import { href } from "../parts/route.ts";
@@ -73,34 +73,55 @@ const Part = (props: {
     <section class="kit-part">
       <h2>{words.heading}</h2>
       <p>{words.about}</p>
-      {items.length === 0 ? (
-        adding ? null : (
-          <p class="kit-none">{words.none}</p>
-        )
-      ) : (
+      {items.length > 0 ? (
         <ul class="rows">
           {items.map((item) => (
-            <li key={item.id}>
-              {open !== null && "id" in open && open.id === item.id ? (
-                <>
-                  <CorrectForm item={item} onDone={close} />
-                  <DeleteItem item={item} tests={found.tests.get(item.id) ?? 0} onDone={close} />
-                </>
-              ) : (
-                <ItemRow item={item} found={found} onOpen={() => onOpen({ id: item.id })} />
-              )}
-            </li>
+            <Item
+              key={item.id}
+              item={item}
+              found={found}
+              open={open !== null && "id" in open && open.id === item.id}
+              onOpen={(now) => onOpen(now ? { id: item.id } : null)}
+            />
           ))}
         </ul>
+      ) : adding ? null : (
+        <p class="kit-none">{words.none}</p>
       )}
-      {adding ? (
-        <NewForm type={type} onDone={close} />
+      <OpensHere
+        class="keys kit-add"
+        label={words.add}
+        open={adding}
+        onOpen={() => onOpen({ new: type })}
+        form={() => <NewForm type={type} onDone={close} />}
+      />
+    </section>
+  );
+};
+
+/** One thing: its row, or the form that corrects it. */
+const Item = (props: {
+  readonly item: KitItem;
+  readonly found: Found;
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
+}) => {
+  const { item, found, open, onOpen } = props;
+  const [form, row] = useFocusHere<HTMLDivElement, HTMLDivElement>(open);
+  const close = () => onOpen(false);
+  return (
+    <li>
+      {open ? (
+        <div ref={form} tabIndex={-1}>
+          <CorrectForm item={item} onDone={close} />
+          <DeleteItem item={item} tests={found.tests.get(item.id) ?? 0} onDone={close} />
+        </div>
       ) : (
-        <div class="keys kit-add">
-          <Key onPress={() => onOpen({ new: type })}>{words.add}</Key>
+        <div ref={row}>
+          <ItemRow item={item} found={found} onOpen={() => onOpen(true)} />
         </div>
       )}
-    </section>
+    </li>
   );
 };
 

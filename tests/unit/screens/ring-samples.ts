@@ -135,6 +135,7 @@ export const ringWith = (
     entries,
     reading: readRing(entries),
     deleted: false,
+    changed: null,
     version: "",
   };
 };

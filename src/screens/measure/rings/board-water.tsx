@@ -7,6 +7,7 @@ import { fromShown, inUnit, toSi } from "../../../record/units.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { type NumberDraft, NumberLine, numberState } from "../../parts/number-line.tsx";
+import { useFocusHere } from "../../parts/opens-here.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { DayRing } from "./day.ts";
 import { waterText, weightText } from "./figures.ts";
@@ -37,8 +38,9 @@ export const BoardWater = (props: {
   const [asking, setAsking] = useState(false);
   const used = pouredLitres(props.rings);
   const left = ready === null ? null : litresLeft(ready, used);
-  if (asking)
-    return (
+  const [form, line] = useFocusHere<HTMLDivElement, HTMLDivElement>(asking);
+  return asking ? (
+    <div ref={form} tabIndex={-1}>
       <WaterForm
         litres={left}
         onKeep={(litres) => {
@@ -49,15 +51,15 @@ export const BoardWater = (props: {
         }}
         onClose={() => setAsking(false)}
       />
-    );
-  return (
-    <>
+    </div>
+  ) : (
+    <div ref={line}>
       <button type="button" class="board-water" onClick={() => setAsking(true)}>
         <span>{words.usedLine(waterText(used, habits))}</span>
         <span>{left === null ? words.ask : words.line(waterText(left, habits))}</span>
       </button>
       {left === null ? null : <FinishFirst rings={props.rings} now={props.now} left={left} />}
-    </>
+    </div>
   );
 };
 

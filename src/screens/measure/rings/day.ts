@@ -6,6 +6,7 @@ import type { RingHeader } from "../../../record/kinds/observation.ts";
 import type { RingReading } from "../../../record/ring/events.ts";
 import { readRing } from "../../../record/ring/reading.ts";
 import { type RingSet, ringSetOf } from "../../../science/infiltration/ring-set.ts";
+import { type LastChange, lastChangeOf } from "../../kit/kit-list.ts";
 import { spotsOf } from "../../parts/old-grass.ts";
 import type { Listed, Reader } from "../../parts/reader.ts";
 import { sameField } from "../../parts/same-field.ts";
@@ -31,6 +32,8 @@ export interface DayRing {
   readonly entries: readonly Entry[];
   readonly reading: RingReading;
   readonly deleted: boolean;
+  /** Null while it stands as it was set out. */
+  readonly changed: LastChange | null;
   /** Changes with the header, the kit, the strip and the marked spot, and not with the readings. */
   readonly version: string;
 }
@@ -82,6 +85,7 @@ const ringOf = (
     entries,
     reading: readRing(entries),
     deleted: row.deleted,
+    changed: lastChangeOf(row),
     version,
   };
 };

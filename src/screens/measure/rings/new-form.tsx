@@ -1,6 +1,7 @@
 /** The lines of the set-out that are typed: rim to ground, the plan, the guess. */
 import { useState } from "preact/hooks";
 import type { RingWay } from "../../../record/kinds/observation.ts";
+import type { RulerReads } from "../../../record/ring/entries.ts";
 import { inUnit, toSi } from "../../../record/units.ts";
 import { standingOf } from "../../../science/infiltration/ring-set.ts";
 import { type Measured, useMeasured } from "../../kit/measured.ts";
@@ -16,18 +17,22 @@ import { RING_WORDS } from "./words.ts";
 /** From the rim down to the ground, in metres: usual, and what a record can hold (own choice, no source). */
 const RIM = { usual: [0.01, 0.4], possible: [0, 2] } as const;
 
-/** The four places; each may stay empty. */
-export const useRims = (): readonly Measured[] => {
+/**
+ * The four places; each may stay empty.
+ *
+ * @param before what was read there already, in metres
+ */
+export const useRims = (before: readonly number[]): readonly Measured[] => {
   const house = useHouse();
   const words = useWordsOf(RING_WORDS).setOut;
   const unit = house.settings.value.habits.ringSize;
   const rule = { ...RIM, refused: words.rimWrong };
   const catalogue = house.words.value;
   return [
-    useMeasured(catalogue, unit, rule, null, true),
-    useMeasured(catalogue, unit, rule, null, true),
-    useMeasured(catalogue, unit, rule, null, true),
-    useMeasured(catalogue, unit, rule, null, true),
+    useMeasured(catalogue, unit, rule, before[0] ?? null, true),
+    useMeasured(catalogue, unit, rule, before[1] ?? null, true),
+    useMeasured(catalogue, unit, rule, before[2] ?? null, true),
+    useMeasured(catalogue, unit, rule, before[3] ?? null, true),
   ];
 };
 
@@ -40,6 +45,7 @@ export const rimsToKeep = (rims: readonly Measured[]): readonly number[] | undef
 export const Rims = (props: {
   readonly rims: readonly Measured[];
   readonly heightsM: readonly number[];
+  readonly reads: RulerReads;
   readonly tried: boolean;
 }) => {
   const { settings } = useHouse();
@@ -51,7 +57,7 @@ export const Rims = (props: {
   return (
     <fieldset>
       <legend class="question">{words.rim}</legend>
-      <p class="aside">{words.rimHint}</p>
+      <p class="aside">{words.rimHints[props.reads]}</p>
       <div class="rims">
         {props.rims.map((rim, at) => (
           <NumberLine

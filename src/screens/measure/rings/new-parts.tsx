@@ -1,15 +1,21 @@
 /** Parts of the set-out: a strip that is added on the way, and the picture of how the ruler is read. */
+import type { ComponentChildren } from "preact";
 import { useId } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import type { Bottle, Ruler } from "../../../record/kinds/kit.ts";
+import { MULCH_INSIDE } from "../../../record/kinds/observation.ts";
 import { RULER_READS, type RulerReads } from "../../../record/ring/entries.ts";
+import { PLACES } from "../../../record/shapes.ts";
 import { BottleForm } from "../../kit/bottle-form.tsx";
-import type { KitList } from "../../kit/kit-list.ts";
+import type { OnDone } from "../../kit/kit-form.tsx";
+import type { KitItem, KitList } from "../../kit/kit-list.ts";
 import { RingForm } from "../../kit/ring-form.tsx";
 import { RulerForm } from "../../kit/ruler-form.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { Choice, Key } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { useOnce } from "../../parts/once.ts";
+import { OpensHere } from "../../parts/opens-here.tsx";
 import { StripForm, type StripSaid } from "../../parts/strip-form.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { RulerDrawing } from "./ruler-drawings.tsx";
@@ -28,28 +34,31 @@ export const NewStrip = (props: {
 }) => {
   const words = useHouse().words.value.setOut;
   const [busy, once] = useOnce();
-  if (props.open)
-    return (
-      <StripForm
-        onKeep={async (said) => {
-          await props.onAdd(said);
-          props.onOpen(false);
-        }}
-        onClose={() => props.onOpen(false)}
-      />
-    );
   return (
-    <div class="keys two beside">
-      {props.wholeField ? (
-        <Key
-          off={busy}
-          onPress={() => once(() => props.onAdd({ name: "", done: [], wholeField: true, rep: null }))}
-        >
-          {words.wholeField}
-        </Key>
-      ) : null}
-      <Key onPress={() => props.onOpen(true)}>{words.addStrip}</Key>
-    </div>
+    <OpensHere
+      label={words.addStrip}
+      open={props.open}
+      onOpen={() => props.onOpen(true)}
+      before={
+        props.wholeField ? (
+          <Key
+            off={busy}
+            onPress={() => once(() => props.onAdd({ name: "", done: [], wholeField: true, rep: null }))}
+          >
+            {words.wholeField}
+          </Key>
+        ) : null
+      }
+      form={() => (
+        <StripForm
+          onKeep={async (said) => {
+            await props.onAdd(said);
+            props.onOpen(false);
+          }}
+          onClose={() => props.onOpen(false)}
+        />
+      )}
+    />
   );
 };
 
@@ -81,85 +90,116 @@ export const Reads = (props: {
   );
 };
 
-/** Ruler and bottle of the kit; both may be left out. */
-export const KitChoices = (props: {
-  readonly kit: KitList;
+/** What the parts of a set-out share: what there is, what is chosen, and which form stands open. */
+interface Choosing {
   readonly choices: RingChoices;
   readonly onChoose: (patch: Partial<RingChoices>) => void;
   readonly adding: Adding;
   readonly onAdding: (adding: Adding) => void;
+}
+
+/** A thing of the kit that may be left out: chosen by name, or added on the way. */
+const KitChoice = <B extends Ruler | Bottle>(props: {
+  readonly question: string;
+  readonly items: readonly KitItem<B>[];
+  readonly none: string;
+  readonly hint: (body: B) => string;
+  readonly chosen: RecordId<"kit"> | null;
+  readonly onChoose: (id: RecordId<"kit"> | null) => void;
+  readonly add: string;
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
+  readonly Form: (props: { readonly onDone: OnDone }) => ComponentChildren;
 }) => {
-  const house = useHouse();
-  const words = useWordsOf(RING_WORDS).setOut;
-  const { noName } = house.words.value.common;
-  const { habits } = house.settings.value;
-  const { kit, choices, adding, onChoose, onAdding } = props;
-  const added = (key: "ruler" | "bottle") => (id?: RecordId<"kit">) => {
-    if (id !== undefined) onChoose({ [key]: id });
-    onAdding(null);
-  };
+  const { noName } = useHouse().words.value.common;
+  const { items, onChoose, Form } = props;
   return (
     <>
       <Choice
+        question={props.question}
+        options={[
+          { value: "", label: props.none },
+          ...items.map(({ id, body }) => ({
+            value: id as string,
+            label: body.name === "" ? noName : body.name,
+            hint: props.hint(body),
+          })),
+        ]}
+        chosen={props.chosen ?? ""}
+        onChoose={(chosen) => onChoose(items.find(({ id }) => id === chosen)?.id ?? null)}
+      />
+      <OpensHere
+        label={props.add}
+        open={props.open}
+        onOpen={() => props.onOpen(true)}
+        form={() => (
+          <Form
+            onDone={(id) => {
+              if (id !== undefined) onChoose(id);
+              props.onOpen(false);
+            }}
+          />
+        )}
+      />
+    </>
+  );
+};
+
+/** Ruler and bottle of the kit. */
+export const KitChoices = ({
+  kit,
+  choices,
+  onChoose,
+  adding,
+  onAdding,
+}: Choosing & { readonly kit: KitList }) => {
+  const words = useWordsOf(RING_WORDS).setOut;
+  const { habits } = useHouse().settings.value;
+  return (
+    <>
+      <KitChoice
         question={words.ruler}
-        options={[
-          { value: "", label: words.noRuler },
-          ...kit.rulers.map(({ id, body }) => ({
-            value: id as string,
-            label: body.name === "" ? noName : body.name,
-            hint: words.rulerStep(lengthWords("level", body.stepM, habits)),
-          })),
-        ]}
-        chosen={choices.ruler ?? ""}
-        onChoose={(id) => onChoose({ ruler: kit.rulers.find((one) => one.id === id)?.id ?? null })}
+        items={kit.rulers}
+        none={words.noRuler}
+        hint={({ stepM }) => words.rulerStep(lengthWords("level", stepM, habits))}
+        chosen={choices.ruler}
+        onChoose={(ruler) => onChoose({ ruler })}
+        add={words.addRuler}
+        open={adding === "ruler"}
+        onOpen={(open) => onAdding(open ? "ruler" : null)}
+        Form={RulerForm}
       />
-      {adding === "ruler" ? (
-        <RulerForm onDone={added("ruler")} />
-      ) : (
-        <div class="keys two beside">
-          <Key onPress={() => onAdding("ruler")}>{words.addRuler}</Key>
-        </div>
-      )}
-      <Choice
+      <KitChoice
         question={words.bottle}
-        options={[
-          { value: "", label: words.noBottle },
-          ...kit.bottles.map(({ id, body }) => ({
-            value: id as string,
-            label: body.name === "" ? noName : body.name,
-            hint: lengthWords("volume", body.volumeM3, habits),
-          })),
-        ]}
-        chosen={choices.bottle ?? ""}
-        onChoose={(id) => onChoose({ bottle: kit.bottles.find((one) => one.id === id)?.id ?? null })}
+        items={kit.bottles}
+        none={words.noBottle}
+        hint={({ volumeM3 }) => lengthWords("volume", volumeM3, habits)}
+        chosen={choices.bottle}
+        onChoose={(bottle) => onChoose({ bottle })}
+        add={words.addBottle}
+        open={adding === "bottle"}
+        onOpen={(open) => onAdding(open ? "bottle" : null)}
+        Form={BottleForm}
       />
-      {adding === "bottle" ? (
-        <BottleForm onDone={added("bottle")} />
-      ) : (
-        <div class="keys two beside">
-          <Key onPress={() => onAdding("bottle")}>{words.addBottle}</Key>
-        </div>
-      )}
     </>
   );
 };
 
 /** The ring by its letter, and the one around it where one of the kit is large enough. */
-export const WhichRings = (props: {
-  readonly setOut: RingSetOut;
-  readonly choices: RingChoices;
-  readonly onChoose: (patch: Partial<RingChoices>) => void;
-  readonly adding: Adding;
-  readonly onAdding: (adding: Adding) => void;
-}) => {
+export const WhichRings = ({
+  setOut,
+  choices,
+  onChoose,
+  adding,
+  onAdding,
+}: Choosing & { readonly setOut: Pick<RingSetOut, "kit" | "taken"> }) => {
   const house = useHouse();
   const words = useWordsOf(RING_WORDS).setOut;
   const { noName } = house.words.value.common;
   const { habits } = house.settings.value;
-  const { choices, onChoose, adding, onAdding } = props;
-  const { kit, taken } = props.setOut;
+  const { kit, taken } = setOut;
   const nameOf = (name: string): string => (name === "" ? noName : name);
-  const outers = outersFor(props.setOut, choices.ring);
+  const outers = outersFor(setOut, choices.ring);
   return (
     <>
       {kit.rings.length > 0 ? (
@@ -178,18 +218,19 @@ export const WhichRings = (props: {
       ) : (
         <h2 class="question">{words.ring}</h2>
       )}
-      {adding === "ring" || kit.rings.length === 0 ? (
-        <RingForm
-          onDone={(id) => {
-            if (id !== undefined) onChoose({ ring: id });
-            onAdding(null);
-          }}
-        />
-      ) : (
-        <div class="keys two beside">
-          <Key onPress={() => onAdding("ring")}>{words.addRing}</Key>
-        </div>
-      )}
+      <OpensHere
+        label={words.addRing}
+        open={adding === "ring" || kit.rings.length === 0}
+        onOpen={() => onAdding("ring")}
+        form={() => (
+          <RingForm
+            onDone={(id) => {
+              if (id !== undefined) onChoose({ ring: id });
+              onAdding(null);
+            }}
+          />
+        )}
+      />
       {outers.length === 0 ? null : (
         <Choice
           question={words.double}
@@ -204,6 +245,42 @@ export const WhichRings = (props: {
           onChoose={(id) => onChoose({ outer: outers.find((one) => one.id === id)?.id ?? null })}
         />
       )}
+    </>
+  );
+};
+
+/** "None" beside records, for a choice by words. */
+const NONE = "unsaid";
+
+/** Place against the row, and mulch inside. */
+export const Standing = (props: {
+  readonly choices: RingChoices;
+  readonly onChoose: (patch: Partial<RingChoices>) => void;
+}) => {
+  const catalogue = useHouse().words.value;
+  const all = useWordsOf(RING_WORDS);
+  const words = all.setOut;
+  const { choices, onChoose } = props;
+  return (
+    <>
+      <Choice
+        question={words.place}
+        options={[
+          ...PLACES.map((place) => ({ value: place, label: catalogue.place[place] })),
+          { value: NONE, label: words.unsaid },
+        ]}
+        chosen={choices.place ?? NONE}
+        onChoose={(place) => onChoose({ place: PLACES.find((one) => one === place) ?? null })}
+      />
+      <Choice
+        question={words.mulch}
+        options={[
+          ...MULCH_INSIDE.map((mulch) => ({ value: mulch, label: all.mulch[mulch] })),
+          { value: NONE, label: words.mulchUnsaid },
+        ]}
+        chosen={choices.mulch ?? NONE}
+        onChoose={(mulch) => onChoose({ mulch: MULCH_INSIDE.find((one) => one === mulch) ?? null })}
+      />
     </>
   );
 };

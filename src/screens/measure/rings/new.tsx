@@ -4,8 +4,7 @@ import { useEffect, useState } from "preact/hooks";
 import { readClock } from "../../../device/clock.ts";
 import { WETNESS } from "../../../record/conditions.ts";
 import type { RecordId } from "../../../record/ids.ts";
-import { MULCH_INSIDE, RING_WAYS, type RingWay } from "../../../record/kinds/observation.ts";
-import { PLACES } from "../../../record/shapes.ts";
+import { RING_WAYS, type RingWay } from "../../../record/kinds/observation.ts";
 import { Cautions, useCautions } from "../../parts/field-cautions.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
@@ -24,7 +23,7 @@ import { addStrip } from "../set-out/model.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { proposedStarts, STILL_TO_COME } from "./gaps.ts";
 import { Guess, Plan, Rims, rimsToKeep, useGuess, useRims } from "./new-form.tsx";
-import { type Adding, KitChoices, NewStrip, Reads, WhichRings } from "./new-parts.tsx";
+import { type Adding, KitChoices, NewStrip, Reads, Standing, WhichRings } from "./new-parts.tsx";
 import {
   asBefore,
   nextFree,
@@ -72,7 +71,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
   const [adding, setAdding] = useState<Adding>(null);
   const [tried, setTried] = useState(false);
   const [busy, once] = useOnce();
-  const rims = useRims();
+  const rims = useRims([]);
   const guess = useGuess();
   const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
   const { kit, taken, follows } = setOut;
@@ -180,24 +179,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
         onChoose={(next) => choose({ ground: next })}
       />
       {asksGuess ? <Guess of={guess} tried={tried} /> : null}
-      <Choice
-        question={words.place}
-        options={[
-          ...PLACES.map((place) => ({ value: place, label: catalogue.place[place] })),
-          { value: "unsaid" as const, label: words.unsaid },
-        ]}
-        chosen={choices.place ?? "unsaid"}
-        onChoose={(place) => choose({ place: place === "unsaid" ? null : place })}
-      />
-      <Choice
-        question={words.mulch}
-        options={[
-          ...MULCH_INSIDE.map((mulch) => ({ value: mulch, label: all.mulch[mulch] })),
-          { value: "unsaid" as const, label: words.mulchUnsaid },
-        ]}
-        chosen={choices.mulch ?? "unsaid"}
-        onChoose={(mulch) => choose({ mulch: mulch === "unsaid" ? null : mulch })}
-      />
+      <Standing choices={choices} onChoose={choose} />
       <Choice<RingWay>
         question={words.way}
         options={RING_WAYS.map((way) => ({ value: way, label: all.ways[way], hint: words.wayHints[way] }))}
@@ -209,6 +191,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
         column
       />
       <Reads chosen={choices.rulerReads} onChoose={(rulerReads) => choose({ rulerReads })} />
+      <Rims rims={rims} heightsM={ringItem?.body.heightsM ?? []} reads={choices.rulerReads} tried={tried} />
       <h2>{words.more}</h2>
       <KitChoices kit={kit} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
       <Choice
@@ -220,7 +203,6 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
         chosen={choices.wetness ?? "unsaid"}
         onChoose={(is) => choose({ wetness: is === "unsaid" ? null : is })}
       />
-      <Rims rims={rims} heightsM={ringItem?.body.heightsM ?? []} tried={tried} />
       <Plan way={choices.way} text={plan} onText={setPlan} />
       {start === undefined ? null : (
         <p class="aside" role="status">

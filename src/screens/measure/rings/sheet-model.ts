@@ -8,6 +8,7 @@ import { type SideFlow, sideFlow } from "../../../science/infiltration/side-flow
 import { soakingOf } from "../../../science/infiltration/soaking.ts";
 import { METHODS, type MethodId } from "../../../science/methods.ts";
 import type { SourceId } from "../../../science/sources.ts";
+import type { LastChange } from "../../kit/kit-list.ts";
 import type { House } from "../../parts/house.ts";
 import type { Listed } from "../../parts/reader.ts";
 import { type DayRing, readRingOf } from "./day.ts";
@@ -36,6 +37,11 @@ export interface RingSheet {
   readonly sources: readonly SourceId[];
   readonly field: Listed<"field"> | undefined;
   readonly person: Listed<"person"> | undefined;
+  /** The marked spot at which it stood. */
+  readonly spot: Listed<"spot"> | undefined;
+  /** When it was last corrected how the ring stood, and the name of who did; null when it never was. */
+  readonly changed: LastChange | null;
+  readonly changedBy: string | null;
   readonly guessMm: number | null;
   readonly follows: DayRing | null;
   /** The ring that goes on from this one, after a leak. */
@@ -110,9 +116,12 @@ export const readRingSheet = async (
   const ring = await readRingOf(records, id);
   if (ring === null) return null;
   const { header } = ring;
-  const [field, person, guessMm, follows, others] = await Promise.all([
+  const { changed } = ring;
+  const [field, person, spot, corrector, guessMm, follows, others] = await Promise.all([
     records.one(header.field),
     header.person === null ? undefined : records.one(header.person),
+    header.spot === undefined ? undefined : records.one(header.spot),
+    changed?.by == null ? undefined : records.one(changed.by),
     guessOf(records, header),
     header.follows === null ? null : readRingOf(records, header.follows),
     records.list<"observation">({ visit: header.visit }),
@@ -138,6 +147,9 @@ export const readRingSheet = async (
     ],
     field,
     person,
+    spot,
+    changed,
+    changedBy: corrector?.body.name || null,
     guessMm,
     follows,
     followedBy: next === undefined ? null : await readRingOf(records, next.id),

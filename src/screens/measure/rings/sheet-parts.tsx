@@ -1,15 +1,10 @@
-/** Parts of a ring's sheet: the headline, the table of readings, the pours, and how the ring stood. */
-import { standingOf } from "../../../science/infiltration/ring-set.ts";
+/** Parts of a ring's sheet: the headline, the table of readings, and the pours. */
 import { sentenceFor } from "../../catalogue.ts";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { useHouse } from "../../parts/house.ts";
-import { lengthWords } from "../../parts/lengths.ts";
 import { writeClock, writeNumber } from "../../parts/numbers.ts";
-import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
-import { readDegrees } from "../hole/sizes.ts";
-import { conditionsOf } from "./conditions.ts";
 import { depthFigure, depthText, rateFigure, rateText, sinceText } from "./figures.ts";
 import { useFlags } from "./readings.tsx";
 import { levellingText } from "./result-words.ts";
@@ -22,7 +17,7 @@ interface Of {
 }
 
 /** One line of a table of two columns. */
-const Line = (props: { readonly what: string; readonly children: preact.ComponentChildren }) => (
+export const Line = (props: { readonly what: string; readonly children: preact.ComponentChildren }) => (
   <tr>
     <th scope="row">{props.what}</th>
     <td>{props.children}</td>
@@ -186,80 +181,6 @@ export const SheetPours = ({ sheet }: Of) => {
               </td>
             </tr>
           ))}
-        </tbody>
-      </table>
-    </section>
-  );
-};
-
-export const SheetConditions = ({ sheet }: Of) => {
-  const house = useHouse();
-  const catalogue = house.words.value;
-  const all = useWordsOf(RING_WORDS);
-  const words = all.sheet;
-  const { habits } = house.settings.value;
-  const { ring, result } = sheet;
-  const { header, kit, set } = ring;
-  const size = (metres: number): string => lengthWords("ringSize", metres, habits);
-  const [first, second] = set.insideM;
-  const { insertionMm, outOfLevelMm } = standingOf(set);
-  const { wetness, water } = conditionsOf(ring.entries);
-  const { position, why } = header.at;
-  const name = (text: string): string => (text === "" ? catalogue.common.noName : text);
-  return (
-    <section class="ruled">
-      <h2>{words.conditions}</h2>
-      <table class="figures sheet-two">
-        <tbody>
-          <Line what={words.way}>
-            {all.ways[header.way]}
-            {header.way === "measured-pour" ? null : `, ${all.setOut.readsWords[header.rulerReads]}`}
-          </Line>
-          <Line what={words.place}>
-            {header.place === null ? words.unknown : catalogue.place[header.place]}
-          </Line>
-          <Line what={words.mulch}>{header.mulch === null ? words.unknown : all.mulch[header.mulch]}</Line>
-          {wetness === null ? null : <Line what={words.wetness}>{all.setOut.wetnesses[wetness]}</Line>}
-          {water === null ? null : <Line what={words.waterWarm}>{readDegrees(water)}</Line>}
-          <Line what={words.area}>
-            {result.soaking.ok ? `${writeNumber(result.soaking.value.areaM2 * 1e4, TONGUE, 1)} cm², ` : ""}
-            {words.areaBy(size(first), second === null ? null : size(second))}
-          </Line>
-          {kit.outer === null ? null : <Line what={words.outer}>{name(kit.outer.name)}</Line>}
-          {insertionMm.ok ? <Line what={words.insertion}>{depthText(insertionMm.value, habits)}</Line> : null}
-          {outOfLevelMm.ok ? (
-            <Line what={words.outOfLevel}>{depthText(outOfLevelMm.value, habits)}</Line>
-          ) : null}
-          <Line what={words.ruler}>
-            {kit.ruler === null
-              ? all.setOut.noRuler
-              : `${name(kit.ruler.name)}, ${all.setOut.rulerStep(lengthWords("level", kit.ruler.stepM, habits))}`}
-          </Line>
-          {kit.bottle === null ? null : (
-            <Line what={words.bottle}>
-              {`${name(kit.bottle.name)}, ${lengthWords("volume", kit.bottle.volumeM3, habits)}`}
-            </Line>
-          )}
-          <Line what={words.position}>
-            {position === null
-              ? catalogue.noPosition[why ?? "not-asked"]
-              : `${position.latitudeDeg.toFixed(5)}, ${position.longitudeDeg.toFixed(5)}`}
-          </Line>
-          {sheet.person === undefined ? null : <Line what={words.who}>{name(sheet.person.body.name)}</Line>}
-          {sheet.follows === null ? null : (
-            <Line what={words.follows}>
-              <a class="line-link" href={href({ at: "ring-sheet", ring: sheet.follows.id })}>
-                {words.olderRing(sheet.follows.letter)}
-              </a>
-            </Line>
-          )}
-          {sheet.followedBy === null ? null : (
-            <Line what={words.followedBy}>
-              <a class="line-link" href={href({ at: "ring-sheet", ring: sheet.followedBy.id })}>
-                {words.olderRing(sheet.followedBy.letter)}
-              </a>
-            </Line>
-          )}
         </tbody>
       </table>
     </section>

@@ -337,7 +337,12 @@ const english = {
     noBottle: "none",
     addBottle: "Add a bottle",
     rim: "From the rim down to the ground, at four places",
-    rimHint: "Says how deep the ring stands and whether it is level. May stay empty.",
+    rimHints: {
+      "down-from-rim":
+        "Hold the ruler on the rim and read down to the ground, at four places round, before the water goes in. Their mean less what is read down to the water is how deep the water stands. Without them drops still count, but not how deep the water stood. They also say how deep the ring stands and whether it is level.",
+      "water-depth":
+        "Hold the ruler on the rim and read down to the ground, at four places round, before the water goes in. It says how deep the ring stands and whether it is level, and lets single readings down from the rim be taken together with depths. May stay empty.",
+    } satisfies Record<RulerReads, string>,
     rimAt: (place: number, unit: string) => `Place ${number(place)}, in ${unit}`,
     rimWrong: "A ring cannot stand so far out of the ground.",
     outOfLevel: (by: string) => `Highest and lowest differ by ${by}.`,
@@ -400,6 +405,15 @@ const english = {
         : `from inside edge to inside edge ${first} and ${second}, at right angles`,
     insertion: "in the ground",
     outOfLevel: "rim out of level",
+    spot: "marked spot",
+    rim: "from the rim to the ground",
+    rimMean: (each: string, mean: string) => `${each}; ${mean} in the middle`,
+    rimMissing: "not measured: drops count, but not how deep the water stood",
+    correct: "Correct how it stood",
+    correctKeep: "Correct it",
+    correctHint: "What was read stays as it was read. Results go by what is said here from now on.",
+    corrected: (when: string, by: string | null) =>
+      by === null ? `Last corrected ${when}` : `Last corrected ${when} by ${by}`,
     place: "place",
     mulch: "mulch inside",
     way: "read by",

@@ -1,0 +1,128 @@
+/** How a ring stood, corrected: which ring, where, its mulch, its kit, and from the rim to the ground. */
+import { useState } from "preact/hooks";
+import { NO_STRIP } from "../../../record/ground.ts";
+import { useHouse } from "../../parts/house.ts";
+import { Choice, Key } from "../../parts/keys.tsx";
+import { useLive } from "../../parts/live.ts";
+import { stripName } from "../../parts/names.ts";
+import { useOnce } from "../../parts/once.ts";
+import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { useWordsOf } from "../../parts/words-of.ts";
+import { goToStrip, groundToKeep, isOldGrass } from "../set-out/ground.ts";
+import { SpotChoice } from "../set-out/spot-choice.tsx";
+import type { DayRing } from "./day.ts";
+import { Plan, Rims, rimsToKeep, useRims } from "./new-form.tsx";
+import { type Adding, KitChoices, Standing, WhichRings } from "./new-parts.tsx";
+import {
+  choicesOf,
+  correctionOf,
+  planText,
+  type RingChoices,
+  type RingSetOut,
+  readPlan,
+  readRingSetOut,
+} from "./set-out.ts";
+import { RING_WORDS } from "./words.ts";
+
+export const StandsForm = (props: { readonly ring: DayRing; readonly onDone: () => void }) => {
+  const house = useHouse();
+  const { visit } = props.ring.header;
+  const found = useLive(() => readRingSetOut(house, visit, null), [visit]);
+  return found === undefined || found === null ? null : <Form {...props} setOut={found} />;
+};
+
+const Form = (props: {
+  readonly ring: DayRing;
+  readonly setOut: RingSetOut;
+  readonly onDone: () => void;
+}) => {
+  const house = useHouse();
+  const catalogue = house.words.value;
+  const { setOut: words, sheet } = useWordsOf(RING_WORDS);
+  const { ring, onDone } = props;
+  const { header } = ring;
+  const spotStays = header.spot !== undefined;
+  const [choices, setChoices] = useState<RingChoices>(() => choicesOf(ring));
+  const [plan, setPlan] = useState(planText(header.planMin));
+  const [adding, setAdding] = useState<Adding>(null);
+  const [tried, setTried] = useState(false);
+  const [busy, once] = useOnce();
+  const rims = useRims(header.rimToSoilM);
+  const standing = useStanding();
+  const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
+  // Its own ring stands in the ground, and may stay there.
+  const taken = new Set([...props.setOut.taken].filter((id) => id !== header.ring && id !== header.outer));
+  const setOut = { ...props.setOut, taken };
+  const { ground } = choices;
+  const keep = async () => {
+    const rimToSoilM = rimsToKeep(rims);
+    const planMin = readPlan(plan);
+    if (rimToSoilM === undefined || !planMin.ok) {
+      setTried(true);
+      return;
+    }
+    const { place, mulch, ruler, bottle, outer } = choices;
+    const patch = correctionOf(ring, {
+      ring: choices.ring ?? header.ring,
+      ...groundToKeep(ground, setOut.spots),
+      place,
+      mulch,
+      ruler,
+      bottle,
+      outer,
+      rimToSoilM: [...rimToSoilM],
+      planMin: [...planMin.value],
+      ...(standing.stood.position === null ? {} : { at: standing.stood }),
+    });
+    if (Object.keys(patch).length > 0) {
+      const written = await house.write(house.pen.change(ring.id, patch));
+      if (!written.ok) {
+        house.tell(written.problem);
+        return;
+      }
+    }
+    onDone();
+  };
+  return (
+    <>
+      <p class="aside">{sheet.correctHint}</p>
+      <Rims
+        rims={rims}
+        heightsM={setOut.kit.rings.find(({ id }) => id === choices.ring)?.body.heightsM ?? []}
+        reads={choices.rulerReads}
+        tried={tried}
+      />
+      <WhichRings setOut={setOut} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
+      {isOldGrass(setOut.spots, ground) ? null : (
+        <Choice
+          question={words.strip}
+          options={setOut.strips.map((one) => ({ value: one.id, label: stripName(catalogue, one) }))}
+          chosen={ground.strip}
+          onChoose={(strip) => {
+            const next = goToStrip(ground, strip, setOut.spots);
+            choose({ ground: spotStays ? { ...next, spot: ground.spot } : next });
+          }}
+        />
+      )}
+      <SpotChoice
+        spots={setOut.spots}
+        strips={setOut.strips}
+        ground={ground}
+        usual={header.strip === NO_STRIP ? null : header.strip}
+        here={standing.stood.position ?? header.at.position}
+        stays={spotStays}
+        onChoose={(next) => choose({ ground: next })}
+      />
+      <Standing choices={choices} onChoose={choose} />
+      <KitChoices kit={setOut.kit} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
+      <Plan way={header.way} text={plan} onText={setPlan} />
+      <StandingWords standing={standing} question={words.stand} />
+      <div class="keys two">
+        <Key onPress={onDone}>{catalogue.common.close}</Key>
+        <Key look="solid" off={busy} onPress={() => once(keep)}>
+          {sheet.correctKeep}
+        </Key>
+      </div>
+    </>
+  );
+};
