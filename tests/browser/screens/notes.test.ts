@@ -4,8 +4,9 @@ import type { RecordId } from "../../../src/record/ids.ts";
 import { dayOf } from "../../../src/screens/parts/numbers.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { until, untilControlled } from "../drivers/driver.ts";
-import { heicHead, withExif } from "../picture-samples.ts";
+import { heicHead } from "../picture-samples.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
+import { photoOf, storedRecords } from "./on-record.ts";
 
 let phone: OnPhone;
 let visit: RecordId<"visit">;
@@ -23,64 +24,8 @@ const choose = (...files: readonly { name: string; mimeType: string; buffer: Buf
     .setInputFiles([...files]);
 const jpeg = (name: string, buffer: Buffer) => ({ name, mimeType: "image/jpeg", buffer });
 
-/** A photo as a phone takes it: drawn in the page, with the position of the camera in it. */
-const photoOf = async (colour: string): Promise<Buffer> => {
-  const base64 = await phone.chromium.run((fill) => {
-    const canvas = document.createElement("canvas");
-    canvas.width = 2400;
-    canvas.height = 1800;
-    const pen = canvas.getContext("2d");
-    if (pen !== null) {
-      pen.fillStyle = fill;
-      pen.fillRect(0, 0, 2400, 900);
-      for (let row = 0; row < 40; row++) pen.fillRect(row * 60, 900, 24, 900);
-    }
-    return canvas.toDataURL("image/jpeg", 0.95).split(",")[1] ?? "";
-  }, colour);
-  return Buffer.from(withExif(new Uint8Array(Buffer.from(base64, "base64")), 1));
-};
-
-interface Stored {
-  readonly id: string;
-  readonly erased: boolean;
-  readonly revs: readonly {
-    readonly deleted?: true;
-    readonly dot: readonly [string, number];
-    readonly body: {
-      readonly type?: string;
-      readonly text?: string;
-      readonly strip?: string | null;
-      readonly of?: string;
-      readonly at?: { readonly position: Where | null };
-    };
-  }[];
-}
-interface Where {
-  readonly latitudeDeg: number;
-  readonly how: string;
-  readonly fixes: number;
-  readonly movedFrom?: Where;
-}
-/** What lies in the database, read by the raw interface. */
-const stored = async (kind: string): Promise<readonly Stored[]> =>
-  JSON.parse(
-    await phone.chromium.run(async (prefix) => {
-      const db = await new Promise<IDBDatabase>((resolve) => {
-        const request = indexedDB.open("mulchmark");
-        request.onsuccess = () => resolve(request.result);
-      });
-      const rows = await new Promise((resolve) => {
-        const request = db
-          .transaction("records")
-          .objectStore("records")
-          .getAll(IDBKeyRange.bound(`${prefix}-`, `${prefix}-~`));
-        request.onsuccess = () => resolve(request.result);
-      });
-      db.close();
-      return JSON.stringify(rows);
-    }, kind),
-  );
-const notes = async () => (await stored("observation")).filter(({ erased }) => !erased);
+const notes = async () =>
+  (await storedRecords(phone.chromium, "observation")).filter(({ erased }) => !erased);
 const noteNow = async () => {
   const id = new URL(page().url()).hash.split("/")[2];
   const note = (await notes()).find((one) => one.id === id);
@@ -131,7 +76,7 @@ beforeAll(async () => {
   });
   await untilControlled(phone.chromium);
   await phone.chromium.reload();
-  photos = { gate: await photoOf("#7a5c22"), rows: await photoOf("#24512f") };
+  photos = { gate: await photoOf(phone.chromium, "#7a5c22"), rows: await photoOf(phone.chromium, "#24512f") };
   await context.setOffline(true);
 });
 afterAll(() => phone.close());
@@ -236,6 +181,35 @@ it("opens a photo large; Back closes it, so does the key, and a page loaded agai
   await page().locator(".photo").tap();
   await page().keyboard.press("Escape");
   await large.waitFor({ state: "detached" });
+});
+
+it("is gone, and the step with it, when the browser itself closes a large photo", async () => {
+  await begin("Closed from outside");
+  await choose(jpeg("gate.jpg", photos.gate));
+  await thumbsAre(1);
+  const large = page().locator("dialog.full-view");
+  await page().locator(".photo").tap();
+  await large.waitFor();
+  // As a gesture of the system closes it: nobody on the page is asked.
+  await large.evaluate((one: HTMLDialogElement) => one.close());
+  await large.waitFor({ state: "detached" });
+  await until("its step is gone", () => phone.chromium.run(() => history.state === null));
+  expect(await words().inputValue()).toBe("Closed from outside");
+  for (let time = 0; time < 5; time += 1) {
+    await page().locator(".photo").tap();
+    await large.waitFor();
+    await page().goBack();
+    await large.waitFor({ state: "detached" });
+  }
+  // Two hurried touches on its key go back by one step, not by two.
+  await page().locator(".photo").tap();
+  await large.waitFor();
+  await large
+    .getByRole("button", { name: "Close" })
+    .evaluate((key: HTMLElement) => [key.click(), key.click()].length);
+  await large.waitFor({ state: "detached" });
+  await until("its step is gone", () => phone.chromium.run(() => history.state === null));
+  expect(await words().inputValue()).toBe("Closed from outside");
 });
 
 it("takes the addresses of its pictures back when they are no longer shown", async () => {
@@ -401,7 +375,8 @@ it("deletes the note after asking, and brings it back with its photos", async ()
   const address = new URL(page().url()).hash;
   await press("Delete this note");
   await press("Delete");
-  await phone.reads("Write a note");
+  // The note's own heading says "Write a note" too.
+  await page().getByRole("link", { name: "Write a note" }).waitFor();
   expect(await page().getByText("To be deleted").count()).toBe(0);
   // Among what was deleted a note is known by its words.
   await phone.goTo("#/deleted");

@@ -1,6 +1,7 @@
 /** A chart over the harvest years: drawn when it comes near the screen, and the same values as a table. */
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { Key } from "../keys.tsx";
+import { useNear } from "../near.ts";
 import { writeNumber } from "../numbers.ts";
 import { TONGUE } from "../words.common.ts";
 import { useWordsOf } from "../words-of.ts";
@@ -16,9 +17,6 @@ import type { Standing } from "./chart-drawing.ts";
 import { CHART_WORDS } from "./chart-words.ts";
 import "./charts.css";
 
-/** Drawing begins when a chart is this near the screen: one that nobody scrolls to costs nothing. */
-const NEAR_PX = "150px";
-
 /** The theme now on the page; a chart is drawn again in the other colours. */
 const useTheme = (): string => {
   const read = (): string => document.documentElement.dataset["theme"] ?? "";
@@ -29,25 +27,6 @@ const useTheme = (): string => {
     return () => watch.disconnect();
   }, []);
   return theme;
-};
-
-/** Whether an element has come near the screen. */
-const useNear = (place: { readonly current: HTMLElement | null }): boolean => {
-  const [near, setNear] = useState(false);
-  useEffect(() => {
-    if (place.current === null) return undefined;
-    const watch = new IntersectionObserver(
-      (entries) => {
-        if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
-        setNear(true);
-        watch.disconnect();
-      },
-      { rootMargin: NEAR_PX },
-    );
-    watch.observe(place.current);
-    return () => watch.disconnect();
-  }, []);
-  return near;
 };
 
 /** Draws again whenever data, theme or what is shown of it changes, and follows the width of its place. */

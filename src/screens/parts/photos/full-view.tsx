@@ -1,6 +1,5 @@
-/** One photo as large as the screen. Back closes it, so does its key; a page loaded again shows it again. */
-import { useEffect, useRef, useState } from "preact/hooks";
-import type { RecordId } from "../../../record/ids.ts";
+/** One photo as large as the screen. */
+import { useEffect, useRef } from "preact/hooks";
 import { AskOnce } from "../ask-once.tsx";
 import { useHouse } from "../house.ts";
 import { Key } from "../keys.tsx";
@@ -8,40 +7,6 @@ import type { Listed } from "../reader.ts";
 import { useWordsOf } from "../words-of.ts";
 import { Picture } from "./picture.tsx";
 import { PHOTO_WORDS } from "./words.ts";
-
-/** The photo at which the browser's history stands; it outlives a reload. */
-const photoNow = (): string | null => {
-  const state: unknown = history.state;
-  return typeof state === "object" && state !== null && "photo" in state && typeof state.photo === "string"
-    ? state.photo
-    : null;
-};
-
-/** Which photo is open, as a step of the browser's history. */
-export const useOpenPhoto = (): {
-  readonly open: string | null;
-  readonly show: (id: RecordId<"photo">) => void;
-  readonly close: () => void;
-} => {
-  const [open, setOpen] = useState(photoNow);
-  useEffect(() => {
-    const arrived = () => setOpen(photoNow());
-    addEventListener("popstate", arrived);
-    return () => removeEventListener("popstate", arrived);
-  }, []);
-  return {
-    open,
-    show: (id) => {
-      history.pushState({ photo: id }, "");
-      setOpen(id);
-    },
-    // Closed by going back, so that no step is left over that Back would seem to do nothing at.
-    close: () => {
-      if (photoNow() !== null) history.back();
-      else setOpen(null);
-    },
-  };
-};
 
 /** The photo, large, with its words under it. */
 export const FullView = (props: {
@@ -69,6 +34,11 @@ export const FullView = (props: {
       onCancel={(event) => {
         event.preventDefault();
         props.onClose();
+      }}
+      // A browser may close it by a gesture of its own without asking; hidden, it must not stay behind. The
+      // event of a view that was taken away comes late and speaks of none that is open now.
+      onClose={() => {
+        if (dialog.current !== null) props.onClose();
       }}
     >
       <div class="full-view-head">

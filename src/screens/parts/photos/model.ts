@@ -2,8 +2,9 @@
 
 import { makePicture } from "../../../device/camera.ts";
 import { readClock } from "../../../device/clock.ts";
-import type { RecordId } from "../../../record/ids.ts";
+import { kindOf, type RecordId } from "../../../record/ids.ts";
 import { ok, type Result } from "../../../record/result.ts";
+import type { Changed } from "../../../store/changes.ts";
 import { putPhoto } from "../../../store/photos.ts";
 import type { House } from "../house.ts";
 import type { Listed, Reader } from "../reader.ts";
@@ -18,6 +19,29 @@ export const readPhotos = async (
   const wanted = new Set(of);
   const all = await records.list({ kind: "photo" });
   return all.filter(({ body }) => wanted.has(body.of)).sort((a, b) => a.body.takenAtMs - b.body.takenAtMs);
+};
+
+/** Whether photos came, went or came back. */
+export const concernsPhotos = (changed: Changed): boolean =>
+  changed === "everything" || changed.some((id) => kindOf(id) === "photo");
+
+/**
+ * Photos of fields and of all that was measured or written down on them, the newest first.
+ *
+ * @param fields the field with all that are the same
+ */
+export const readFieldPhotos = async (
+  records: Reader,
+  fields: readonly RecordId<"field">[],
+): Promise<readonly Listed<"photo">[]> => {
+  const all = await records.list({ kind: "photo" });
+  const taken = await records.many([...new Set(all.map(({ body }) => body.of))]);
+  const here = new Set<string>(
+    taken.flatMap(({ id, deleted, row }) =>
+      !deleted && fields.some((field) => field === id || field === row.keys.field) ? [id] : [],
+    ),
+  );
+  return all.filter(({ body }) => here.has(body.of)).sort((a, b) => b.body.takenAtMs - a.body.takenAtMs);
 };
 
 /** How many photos each record has; one without any is left out. */

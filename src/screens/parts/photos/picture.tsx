@@ -1,16 +1,21 @@
-/** A photo's picture on the page. Its address is taken back as soon as it is no longer shown. */
-import { useEffect, useState } from "preact/hooks";
+/**
+ * A photo's picture on the page. Its bytes are read when it comes near the screen, and its address is taken
+ * back as soon as it is no longer shown.
+ */
+import { useEffect, useRef, useState } from "preact/hooks";
 import { photo } from "../../../store/photos.ts";
 import { useHouse } from "../house.ts";
+import { useNear } from "../near.ts";
 import type { Listed } from "../reader.ts";
 import { useWordsOf } from "../words-of.ts";
 import { PHOTO_WORDS } from "./words.ts";
 
 /** The address of a photo's bytes: undefined while they are read, null when they are not on this device. */
-const useAddress = (sha256: string): string | null | undefined => {
+const useAddress = (sha256: string, near: boolean): string | null | undefined => {
   const { records, tell } = useHouse();
   const [address, setAddress] = useState<string | null | undefined>(undefined);
   useEffect(() => {
+    if (!near) return undefined;
     let over = false;
     let mine: string | null = null;
     void photo(records.connection, sha256).then((row) => {
@@ -28,7 +33,7 @@ const useAddress = (sha256: string): string | null | undefined => {
       if (mine !== null) URL.revokeObjectURL(mine);
       setAddress(undefined);
     };
-  }, [records, tell, sha256]);
+  }, [records, tell, sha256, near]);
   return address;
 };
 
@@ -36,9 +41,16 @@ const useAddress = (sha256: string): string | null | undefined => {
 export const Picture = (props: { readonly photo: Listed<"photo">; readonly alt: string }) => {
   const { photos: words } = useWordsOf(PHOTO_WORDS);
   const { sha256, widthPx, heightPx } = props.photo.body;
-  const address = useAddress(sha256);
-  if (address === null) return <span class="picture-away">{words.missing}</span>;
-  if (address === undefined) return <span class="picture-away">{words.opening}</span>;
+  const place = useRef<HTMLSpanElement>(null);
+  const address = useAddress(sha256, useNear(place));
+  if (address === null || address === undefined)
+    return (
+      <span ref={place} class="picture-away">
+        {/* Who does not see it is told of it all the same, wherever the page stands. */}
+        <span class="out-of-sight">{props.alt}: </span>
+        {address === null ? words.missing : words.opening}
+      </span>
+    );
   return (
     <img
       class="picture"

@@ -30,6 +30,15 @@ const english = () => ({
     deleteHint: "It can be brought back for 30 days.",
     deleted: "Photo deleted.",
     back: "Photo is back.",
+    none: "No photo of this field yet.",
+    /** What a photo is of, where photos of a whole field or day stand together. */
+    of: {
+      line: (strip: string) => `Line, ${strip}`,
+      ring: (strip: string) => `Ring, ${strip}`,
+      hole: (strip: string) => `Hole, ${strip}`,
+      note: "Note without words",
+      spot: (name: string) => `Marked spot: ${name}`,
+    },
   },
   /** Why a picture was not kept, by code. */
   problems: {
