@@ -6,6 +6,7 @@ import { AskOnce } from "../parts/ask-once.tsx";
 import { type House, useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
 import { useLastShown } from "../parts/last-shown.ts";
+import { lazyPart } from "../parts/lazy-part.tsx";
 import { useLive } from "../parts/live.ts";
 import { fieldName } from "../parts/names.ts";
 import { useOnce } from "../parts/once.ts";
@@ -26,6 +27,8 @@ import { FieldYears } from "./years.tsx";
 import "./fields.css";
 import { useWordsWith } from "../parts/words-of.ts";
 import { FIELD_WORDS } from "./words.ts";
+
+const FieldPhotos = lazyPart(async () => (await import("../parts/photos/together.tsx")).FieldPhotos);
 
 export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
   const house = useHouse();
@@ -68,6 +71,7 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
       <Strips now={now} found={found} />
       <FieldYears field={now.same.field.id} />
       <FieldTimeline field={now.same.field.id} />
+      <FieldPhotos fields={now.same.ids} />
       <Lines now={now} onMore={() => setMost(most + LINES_AT_ONCE)} />
       <Unfinished found={found} />
       <Details same={now.same} />

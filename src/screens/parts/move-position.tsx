@@ -1,8 +1,9 @@
 /** Moves a position by hand: step by step, or by typing degrees. For tests, notes and marked spots alike. */
 import { useRef, useState } from "preact/hooks";
 import { readClock } from "../../device/clock.ts";
+import type { RecordId } from "../../record/ids.ts";
 import { readNumber } from "../../record/number.ts";
-import type { Position } from "../../record/shapes.ts";
+import type { Position, Stood } from "../../record/shapes.ts";
 import { type LatitudeLongitude, roughDistanceM } from "../../science/position/distance.ts";
 import { useHouse } from "./house.ts";
 import { Halves, Key, WriteLine } from "./keys.tsx";
@@ -53,8 +54,11 @@ interface MoveProps {
   readonly onMove: (position: Position | null) => Promise<boolean>;
 }
 
+/** Which position of a record: a line has two, everything else has one. */
+type Which = "at" | "start" | "end";
+
 /** The position with a key that opens the form to move it. */
-export const MovePosition = ({ position, onMove }: MoveProps) => {
+export const MovePosition = ({ position, onMove, which = "at" }: MoveProps & { readonly which?: Which }) => {
   const { move: words } = useWordsOf(MOVE_WORDS);
   const [open, setOpen] = useState(false);
   return (
@@ -63,9 +67,32 @@ export const MovePosition = ({ position, onMove }: MoveProps) => {
       {open ? (
         <MoveForm position={position} onMove={onMove} onClose={() => setOpen(false)} />
       ) : (
-        <Key onPress={() => setOpen(true)}>{position === null ? words.put : words.open}</Key>
+        <Key onPress={() => setOpen(true)}>{(position === null ? words.put : words.open)[which]}</Key>
       )}
     </div>
+  );
+};
+
+/** A position of a test on its sheet: in words, or why there is none, and moved by hand. */
+export const MovePositionOf = (props: {
+  readonly test: RecordId<"observation">;
+  readonly which: Which;
+  readonly stood: Stood;
+}) => {
+  const house = useHouse();
+  const { test, which, stood } = props;
+  const why = stood.why ?? "not-asked";
+  const move = async (position: Position | null): Promise<boolean> => {
+    const next: Stood = { position, why: position === null ? why : null };
+    const written = await house.write(house.pen.change(test, { [which]: next }));
+    if (!written.ok) house.tell(written.problem);
+    return written.ok;
+  };
+  return (
+    <>
+      {stood.position === null ? <p>{house.words.value.noPosition[why]}</p> : null}
+      <MovePosition position={stood.position} which={which} onMove={move} />
+    </>
   );
 };
 

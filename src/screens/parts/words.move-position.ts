@@ -4,8 +4,8 @@ import type { WordsOf } from "./words-of.ts";
 
 const english = () => ({
   move: {
-    open: "Move the position",
-    put: "Put a position by hand",
+    open: { at: "Move the position", start: "Move the start", end: "Move the end" },
+    put: { at: "Put a position by hand", start: "Put the start by hand", end: "Put the end by hand" },
     title: "Move the position by hand",
     kept: "What was measured stays on record.",
     stepSize: "One step",

@@ -7,8 +7,9 @@ import { kitOf } from "../../kit/kit-list.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
+import { MovePositionOf } from "../../parts/move-position.tsx";
 import { writeClock, writeNumber } from "../../parts/numbers.ts";
-import { NOT_ASKED, StandingWords, useStanding } from "../../parts/standing.tsx";
+import { StandingWords, useStanding } from "../../parts/standing.tsx";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { HoleSheet } from "./sheet-model.ts";
@@ -19,13 +20,12 @@ import "./hole.css";
 export const TheHole = ({ sheet }: { readonly sheet: HoleSheet }) => {
   const house = useHouse();
   const words = useWordsOf(HOLE_WORDS);
-  const { common, place, noPosition, setOut } = house.words.value;
+  const { common, place, setOut } = house.words.value;
   const { habits } = house.settings.value;
   const [taking, setTaking] = useState(false);
   const { count, hole } = sheet;
   const { header, reading } = hole;
   const method = header.method === null ? undefined : wormMethod(header.method);
-  const { position, why } = header.at;
   const rows: readonly (readonly [string, string])[] = [
     [words.sheets.size, sidesWords(words, count.sidesM, habits)],
     [words.sheets.depth, lengthWords("ringSize", header.depthM, habits)],
@@ -47,15 +47,6 @@ export const TheHole = ({ sheet }: { readonly sheet: HoleSheet }) => {
       ? []
       : [[words.sheets.wetness, words.conditions.wetness[reading.wetness.value]] as const]),
     [words.sheets.begun, writeClock(header.startedAtMs, common.tongue)],
-    [
-      words.sheets.position,
-      position === null
-        ? noPosition[why ?? NOT_ASKED.why ?? "not-asked"]
-        : setOut.positionAt(
-            position.accuracyM === null ? "?" : lengthWords("distance", position.accuracyM, habits),
-            position.fixes,
-          ),
-    ],
   ];
   return (
     <section class="ruled">
@@ -72,6 +63,8 @@ export const TheHole = ({ sheet }: { readonly sheet: HoleSheet }) => {
       </table>
       <p class="aside">{words.sheets.depthHint}</p>
       <CorrectedSince kit={kitOf(header)} sinceMs={header.startedAtMs} />
+      <h3>{words.sheets.position}</h3>
+      <MovePositionOf test={hole.id} which="at" stood={header.at} />
       {taking ? (
         <TakePosition hole={hole.id} onDone={() => setTaking(false)} />
       ) : (

@@ -12,6 +12,7 @@ import { Key, LinkKey } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { writeNumber } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
+import { PhotoPart } from "../../parts/photos/photo-part.tsx";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -66,6 +67,7 @@ export const HoleSheetScreen = (props: { readonly hole: RecordId<"observation"> 
       <Found sheet={sheet} />
       <Placed sheet={sheet} />
       <TheHole sheet={sheet} />
+      <PhotoPart of={hole.id} />
       <Raw sheet={sheet} />
       <WorkedOut sheet={sheet} />
       <section class="ruled keys">

@@ -5,6 +5,7 @@ import { CorrectedSince } from "../../kit/corrected-since.tsx";
 import { kitOf } from "../../kit/kit-list.ts";
 import { useHouse } from "../../parts/house.ts";
 import { lengthWords } from "../../parts/lengths.ts";
+import { MovePositionOf } from "../../parts/move-position.tsx";
 import { writeNumber } from "../../parts/numbers.ts";
 import { OpensHere } from "../../parts/opens-here.tsx";
 import { href } from "../../parts/route.ts";
@@ -33,7 +34,6 @@ export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
   const { insertionMm, outOfLevelMm } = standingOf(set);
   const [correcting, setCorrecting] = useState(false);
   const { wetness, water } = conditionsOf(ring.entries);
-  const { position, why } = header.at;
   const name = (text: string): string => (text === "" ? catalogue.common.noName : text);
   return (
     <section class="ruled">
@@ -71,11 +71,6 @@ export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
               {`${name(kit.bottle.name)}, ${lengthWords("volume", kit.bottle.volumeM3, habits)}`}
             </Line>
           )}
-          <Line what={words.position}>
-            {position === null
-              ? catalogue.noPosition[why ?? "not-asked"]
-              : `${position.latitudeDeg.toFixed(5)}, ${position.longitudeDeg.toFixed(5)}`}
-          </Line>
           {sheet.person === undefined ? null : <Line what={words.who}>{name(sheet.person.body.name)}</Line>}
           {sheet.follows === null ? null : (
             <Line what={words.follows}>
@@ -93,6 +88,8 @@ export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
           )}
         </tbody>
       </table>
+      <h3>{words.position}</h3>
+      <MovePositionOf test={ring.id} which="at" stood={header.at} />
       <CorrectedSince kit={kitOf(header)} sinceMs={header.startedAtMs} />
       {sheet.changed === null ? null : (
         <p>{words.corrected(writeMoment(sheet.changed.atMs, catalogue.common.tongue), sheet.changedBy)}</p>

@@ -11,6 +11,7 @@ import { LinkKey } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
 import { Page } from "../../parts/page.tsx";
+import { PhotoPart } from "../../parts/photos/photo-part.tsx";
 import { href } from "../../parts/route.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { Curve } from "./curve.tsx";
@@ -72,6 +73,7 @@ export const RingSheetScreen = (props: { readonly ring: RecordId<"observation"> 
       <SheetReadings sheet={sheet} />
       <SheetPours sheet={sheet} />
       <SheetConditions sheet={sheet} />
+      <PhotoPart of={ring.id} />
       {sheet.methods.length === 0 ? null : (
         <section class="ruled">
           <h2>{words.sheet.workedOut}</h2>

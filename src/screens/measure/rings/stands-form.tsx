@@ -6,7 +6,6 @@ import { Choice, Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
-import { StandingWords, useStanding } from "../../parts/standing.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isOldGrass } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
@@ -48,7 +47,6 @@ const Form = (props: {
   const [tried, setTried] = useState(false);
   const [busy, once] = useOnce();
   const rims = useRims(header.rimToSoilM);
-  const standing = useStanding();
   const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
   // Its own ring stands in the ground, and may stay there.
   const taken = new Set([...props.setOut.taken].filter((id) => id !== header.ring && id !== header.outer));
@@ -72,7 +70,6 @@ const Form = (props: {
       outer,
       rimToSoilM: [...rimToSoilM],
       planMin: [...planMin.value],
-      ...(standing.stood.position === null ? {} : { at: standing.stood }),
     });
     if (Object.keys(patch).length > 0) {
       const written = await house.write(house.pen.change(ring.id, patch));
@@ -109,14 +106,13 @@ const Form = (props: {
         strips={setOut.strips}
         ground={ground}
         usual={header.strip === NO_STRIP ? null : header.strip}
-        here={standing.stood.position ?? header.at.position}
+        here={header.at.position}
         stays={spotStays}
         onChoose={(next) => choose({ ground: next })}
       />
       <Standing choices={choices} onChoose={choose} />
       <KitChoices kit={setOut.kit} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
       <Plan way={header.way} text={plan} onText={setPlan} />
-      <StandingWords standing={standing} question={words.stand} />
       <div class="keys two">
         <Key onPress={onDone}>{catalogue.common.close}</Key>
         <Key look="solid" off={busy} onPress={() => once(keep)}>

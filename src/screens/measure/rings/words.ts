@@ -422,7 +422,7 @@ const english = {
     outer: "outer ring",
     sideFlow: "between the rings against inside",
     times: (ratio: string) => `${ratio} times`,
-    position: "position",
+    position: "Position",
     who: "set out by",
     wetness: "ground",
     waterWarm: "water",

@@ -7,10 +7,12 @@ import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { useLive } from "../../parts/live.ts";
+import { MovePositionOf } from "../../parts/move-position.tsx";
 import { writeNumber, writePercent } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
+import { PhotoPart } from "../../parts/photos/photo-part.tsx";
 import { href } from "../../parts/route.ts";
-import { NOT_ASKED, StandingWords, useStanding } from "../../parts/standing.tsx";
+import { StandingWords, useStanding } from "../../parts/standing.tsx";
 import { stripCover } from "../../parts/strip-cover.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { DeleteLine } from "../line/delete-line.tsx";
@@ -67,6 +69,7 @@ export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> 
         <h2>{words.sheet.positions}</h2>
         <Ends sheet={sheet} />
       </section>
+      <PhotoPart of={props.line} />
       <section class="ruled keys">
         <LinkKey to={href({ at: "line", line: props.line })}>{words.sheet.correct}</LinkKey>
         <DeleteLine line={props.line} back={() => house.goInstead({ at: "visit", visit })} />
@@ -156,26 +159,19 @@ const StripWords = ({ header }: { readonly header: LineHeader }) => {
   );
 };
 
-/** Start and end of the line; each can be taken again while standing there, now or never. */
+/** Start and end of the line; each can be moved by hand, or taken again while standing there, now or never. */
 const Ends = ({ sheet }: { readonly sheet: LineSheet }) => {
   const house = useHouse();
   const words = house.words.value;
   const { habits } = house.settings.value;
   const [taking, setTaking] = useState<"start" | "end" | null>(null);
   const { start, end } = sheet.line.header;
-  const where = (which: string, { position, why }: typeof start) =>
-    `${which}: ${
-      position === null
-        ? words.noPosition[why ?? NOT_ASKED.why ?? "not-asked"]
-        : words.setOut.positionAt(
-            position.accuracyM === null ? "?" : lengthWords("distance", position.accuracyM, habits),
-            position.fixes,
-          )
-    }`;
   return (
     <>
-      <p>{where(words.sheet.start, start)}</p>
-      <p>{where(words.sheet.end, end)}</p>
+      <h3>{words.sheet.start}</h3>
+      <MovePositionOf test={sheet.line.id} which="start" stood={start} />
+      <h3>{words.sheet.end}</h3>
+      <MovePositionOf test={sheet.line.id} which="end" stood={end} />
       {sheet.lengthM === null ? null : (
         <p>{words.sheet.length(lengthWords("distance", sheet.lengthM, habits))}</p>
       )}

@@ -42,7 +42,8 @@ export interface VisitNow {
   readonly yardstick: Yardstick | null;
   /** Something was measured on old grass on this day. */
   readonly onGrass: boolean;
-  readonly photos: number;
+  /** The first taken first. */
+  readonly photos: readonly Listed<"photo">[];
   /** Rings of the day, those at the old-grass spot too: they stand on the same board. */
   readonly rings: number;
   /** How far a line of this day lies from every other line of the field; null when none lies far. */
@@ -111,7 +112,7 @@ export const readVisit = async (
     without: onceEach(lists.flat(), stripOf).filter((strip) => !used.has(stripOf(strip.id))),
     yardstick: day.yardstick,
     onGrass: begun !== undefined && begun.lines.length + begun.holes.length + begun.rings.length > 0,
-    photos: day.photos.length,
+    photos: day.photos,
     rings: day.strips.reduce((sum, { soak }) => sum + soak.rings.length, 0) + (begun?.rings.length ?? 0),
     farM,
   };

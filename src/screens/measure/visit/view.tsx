@@ -4,6 +4,7 @@ import type { RecordId } from "../../../record/ids.ts";
 import { AfterFrames } from "../../parts/after-frames.ts";
 import { type House, useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
+import { lazyPart } from "../../parts/lazy-part.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName, stripName } from "../../parts/names.ts";
@@ -24,6 +25,8 @@ import { DAY_WORDS } from "./words.day.ts";
 import { VISIT_WORDS } from "./words.ts";
 import { OldGrass } from "./yardstick.tsx";
 import "./visit.css";
+
+const DayPhotos = lazyPart(async () => (await import("../../parts/photos/together.tsx")).DayPhotos);
 
 export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
   const house = useHouse();
@@ -67,6 +70,7 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
       ))}
       <AfterFrames frames={now.strips.length}>
         {now.yardstick === null ? null : <OldGrass yardstick={now.yardstick} day={now.visit.body.day} />}
+        {now.photos.length === 0 ? null : <DayPhotos photos={now.photos} />}
         <Without now={now} />
         <ToHandOver now={now} />
         <NotesOfVisit visits={now.visits.map(({ id }) => id)} closed={field.deleted} />
