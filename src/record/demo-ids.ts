@@ -2,13 +2,8 @@
  * Ids of the example farm. All of them begin alike, so that it can be taken away by its own ids alone, and
  * left out of copies, whatever somebody measured on it meanwhile.
  */
+import { DEMO_MARK, isDemoId } from "./demo-mark.ts";
 import { KINDS, type Kind, type RecordId } from "./ids.ts";
-
-/**
- * How the hexadecimal part of every id of the example farm begins; read it as "fallow field". An id drawn by
- * chance begins so once in 2⁴⁸ times.
- */
-export const DEMO_MARK = "fa110f1e1d00";
 
 /** Which example farm: its edition (what is in it), and the how many-eth bringing in. */
 export interface DemoRound {
@@ -29,9 +24,6 @@ export const demoId = <K extends Kind>(kind: K, round: DemoRound, count: number)
 /** Id of a revision or an entry of this round. */
 export const demoShortId = (round: DemoRound, count: number): string =>
   `fa11${roundText(round)}${hex(count, 7)}`;
-
-/** Whether a record belongs to the example farm. */
-export const isDemoId = (id: string): boolean => id.startsWith(DEMO_MARK, id.indexOf("-") + 1);
 
 /** How the ids of the example farm begin, kind by kind. */
 export const DEMO_BEGINNINGS: readonly string[] = KINDS.map((kind) => `${kind}-${DEMO_MARK}`);

@@ -1,12 +1,12 @@
 import { expect, it } from "vitest";
-import { isDemoId } from "../../src/record/demo-ids.ts";
+import { isDemoId } from "../../src/record/demo-mark.ts";
 import type { Observation } from "../../src/record/kinds/observation.ts";
 import { type RecordState, shown } from "../../src/record/record.ts";
 import { DEMO_EDITION, demoCommands } from "../../src/screens/demo/commands.ts";
 import { farmWords } from "../../src/screens/demo/words.farm.ts";
 import { TRADE_WORDS } from "../../src/screens/parts/trade.ts";
 import { applyCommands } from "../../src/store/write.ts";
-import { addLines, copyOf, device, recordsOf } from "./archive-samples.ts";
+import { addLines, copyOf, device, onlyPart, recordsOf } from "./archive-samples.ts";
 import { lineBody, need, newId, sampleLine, write } from "./store-samples.ts";
 
 it("a copy leaves the example farm out, but for what one's own records rest on", async () => {
@@ -33,6 +33,11 @@ it("a copy leaves the example farm out, but for what one's own records rest on",
     await applyCommands(connection, [write(own, { ...lineBody(sampleLine()), visit, field, strip, rope })]),
   );
   // The line, and with it visit, field, farm, strip and rope.
-  expect((await copyOf(connection)).records).toBe(before.records + 6);
+  const resting = await copyOf(connection);
+  expect(resting.records).toBe(before.records + 6);
+  // Whoever opens the file is told; files in the zip are not compressed.
+  const says = "the example farm, which is invented";
+  expect(await onlyPart(beside).text()).not.toContain(says);
+  expect(await onlyPart(resting).text()).toContain(says);
   connection.close();
 });

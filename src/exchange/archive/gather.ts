@@ -1,6 +1,7 @@
 /** Gathers all that an archive holds, in one pass over the store. */
 
-import { DEMO_BEGINNINGS, isDemoId, restingOnDemo } from "../../record/demo-ids.ts";
+import { DEMO_BEGINNINGS, restingOnDemo } from "../../record/demo-ids.ts";
+import { isDemoId } from "../../record/demo-mark.ts";
 import { KINDS, type Kind, kindOf, type RecordId } from "../../record/ids.ts";
 import type { Photo } from "../../record/kinds/photo.ts";
 import type { RecordState } from "../../record/record.ts";
@@ -131,14 +132,13 @@ export const gather = async (
   about: { readonly appVersion: string; readonly day: string },
   watch: Watch,
 ): Promise<Result<Gathered>> => {
-  const readme = beginText(README);
-  readme.add(readmeText(about.appVersion, about.day));
   const records = beginText(RECORDS);
   const views = beginViews();
   const counts = new Map<Kind, number>(KINDS.map((kind) => [kind, 0]));
   const digests = new Set<string>();
   let entryCount = 0;
   let done = 0;
+  let demo = false;
   const out = await leftOut(connection, watch);
   if (!out.ok) return out;
 
@@ -146,6 +146,7 @@ export const gather = async (
     const kind = kindOf(record.id);
     counts.set(kind, (counts.get(kind) ?? 0) + 1);
     entryCount += record.entries.length;
+    demo ||= isDemoId(record.id);
     if (kind === "photo") for (const { body } of record.revs) digests.add((body as Photo).sha256);
     views.add(record);
   };
@@ -166,6 +167,8 @@ export const gather = async (
   }
   const photos = await gatherPhotos(connection, digests, watch);
   if (!photos.ok) return photos;
+  const readme = beginText(README);
+  readme.add(readmeText(about.appVersion, about.day, demo));
   const recordsFile = records.end();
   if (recordsFile.content.size > LIMITS.recordsBytes) return failed("exchange/too-many-records");
   return ok({

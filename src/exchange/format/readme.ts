@@ -1,10 +1,23 @@
-/** The text for a person who opens the zip. */
-export const readmeText = (appVersion: string, day: string): string =>
+import { DEMO_MARK } from "../../record/demo-mark.ts";
+
+/**
+ * The text for a person who opens the zip.
+ *
+ * @param demo whether records of the example farm go along, because somebody's own rest on them
+ */
+export const readmeText = (appVersion: string, day: string, demo: boolean): string =>
   [
     "Records of ground cover, worms and soak-in, written by Mulchmark",
     "",
     `Written on ${day} by version ${appVersion}.`,
     "",
+    ...(demo
+      ? [
+          "Some of these records belong to the example farm, which is invented: own records",
+          `rest on them. Their ids go on with ${DEMO_MARK} after the first hyphen.`,
+          "",
+        ]
+      : []),
     "To bring these records into another phone or computer, open Mulchmark there, go to",
     "Send & back up, and choose this zip file as it is. Bringing it in twice does no harm.",
     "",

@@ -2,13 +2,8 @@
 import { readClock } from "../../device/clock.ts";
 import { applyCommand } from "../../record/command/apply.ts";
 import type { Command } from "../../record/command/command.ts";
-import {
-  DEMO_BEGINNINGS,
-  type DemoRound,
-  demoRoundOf,
-  isDemoId,
-  restingOnDemo,
-} from "../../record/demo-ids.ts";
+import { DEMO_BEGINNINGS, type DemoRound, demoRoundOf, restingOnDemo } from "../../record/demo-ids.ts";
+import { isDemoId } from "../../record/demo-mark.ts";
 import { KINDS, kindOf, type RecordId } from "../../record/ids.ts";
 import { type Named, namesBeginning } from "../../store/beginning-with.ts";
 import { list, listDeleted } from "../../store/list.ts";

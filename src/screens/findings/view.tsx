@@ -2,6 +2,7 @@
 
 import { useState } from "preact/hooks";
 import type { Catalogue } from "../catalogue.ts";
+import { DemoNote } from "../demo/demo-note.tsx";
 import { nameWithFate } from "../fields/cover-model.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
@@ -63,6 +64,7 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
   return (
     <section class="found">
       <h2>{fieldName(words, found.same.field)}</h2>
+      <DemoNote id={found.same.field.id} />
       <p>{words.findings.onDay(writeDay(found.day, words.common.tongue))}</p>
       {places.length === 0 ? null : <p class="unlike">{words.findings.unlike(places.join(", "))}</p>}
       {table ? (

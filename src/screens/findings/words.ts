@@ -70,6 +70,7 @@ const english = (trade: TradeWords) => ({
     no: "no",
     showLines: "Show all lines",
     toVisit: "To this visit",
+    toMethods: "All methods and sources",
     soFar: "ground cover so far",
     kinds: {
       "residue-flat": "residue, flat",

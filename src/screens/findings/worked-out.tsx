@@ -6,6 +6,7 @@ import { endedUnread } from "../../record/line/finished.ts";
 import { KINDS_OF_A_MARK } from "../../science/ground-cover/line.ts";
 import { SOURCES } from "../../science/sources.ts";
 import { sentenceFor } from "../catalogue.ts";
+import { DemoNote } from "../demo/demo-note.tsx";
 import { nameWithFate } from "../fields/cover-model.ts";
 import { moreSentence } from "../parts/cover-words.ts";
 import { useHouse } from "../parts/house.ts";
@@ -64,6 +65,7 @@ const Sheet = ({ now }: { readonly now: WorkedOut }) => {
   const { cover } = now.cover;
   return (
     <>
+      <DemoNote id={now.same?.field.id} />
       {cover.ok ? (
         <div class="figure">
           <span class="big">
@@ -85,7 +87,9 @@ const Sheet = ({ now }: { readonly now: WorkedOut }) => {
       <Kinds now={now} />
       <Methods now={now} />
       <Sources now={now} />
-      <section class="ruled after-found">
+      <section class="ruled keys after-found">
+        <LinkKey to={href({ at: "help-topic", topic: "line" })}>{words.common.howTo}</LinkKey>
+        <LinkKey to={href({ at: "help-topic", topic: "methods" })}>{words.workedOut.toMethods}</LinkKey>
         <LinkKey to={href({ at: "visit", visit: now.visit })}>{words.workedOut.toVisit}</LinkKey>
       </section>
     </>

@@ -3,6 +3,7 @@ import { Fragment } from "preact";
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Kit } from "../../record/kinds/kit.ts";
+import { DemoTag } from "../demo/demo-note.tsx";
 import { AskOnce } from "../parts/ask-once.tsx";
 import { useHouse } from "../parts/house.ts";
 import { useLive } from "../parts/live.ts";
@@ -146,6 +147,9 @@ const ItemRow = (props: { readonly item: KitItem; readonly found: Found; readonl
           ))}
         </small>
         <small>{thing.tests(tests)}</small>
+        <small>
+          <DemoTag id={id} />
+        </small>
         {changed === null ? null : (
           <small>{kit.changed(writeMoment(changed.atMs, words.common.tongue), by === "" ? null : by)}</small>
         )}

@@ -1,6 +1,6 @@
 /** How safe the records are: how many there are, how many no copy holds yet, and what waits to be settled. */
 import { valuesOf } from "../../record/columns.ts";
-import { isDemoId } from "../../record/demo-ids.ts";
+import { isDemoId } from "../../record/demo-mark.ts";
 import { KINDS } from "../../record/ids.ts";
 import type { HeaderRow } from "../../store/schema.ts";
 import type { Listed, Reader } from "../parts/reader.ts";

@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { DEMO_MARK } from "../../../src/record/demo-ids.ts";
+import { DEMO_MARK } from "../../../src/record/demo-mark.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
+import { storedRecords } from "./on-record.ts";
 
 /** What lies in the database: ids that live, ids that were erased, and the rows of one's own as text. */
 interface Inside {
@@ -104,6 +105,75 @@ it("today's visit has rings that run and a hole that waits", async () => {
   await phone.goTo(`#/visit/${visit}/rings`);
   for (const letter of ["U", "V", "W"]) await phone.reads(letter);
   await shot("rings");
+});
+
+it("says on every screen that it is the example farm, and on none of one's own", async () => {
+  const { page } = phone.chromium;
+  const note = page.locator("main").getByText("This is the example farm. All of it is invented.").first();
+  await phone.goTo("#/measure");
+  await page
+    .locator(".row, .key")
+    .filter({ hasText: "Rushmere Piece" })
+    .filter({ hasText: "example farm, invented" })
+    .first()
+    .waitFor();
+  expect(await page.locator(".row").filter({ hasText: "Low Ridge" }).getByText("invented").count()).toBe(0);
+  await phone.touch("Rushmere Piece");
+  await phone.reads("Today in Rushmere Piece");
+  await note.waitFor();
+  const visit = new URL(page.url()).hash.split("/")[2] ?? "";
+  const tests = await storedRecords(phone.chromium, "observation");
+  const of = (type: string) => {
+    const one = tests.find(
+      ({ id, erased, revs }) => !erased && id.includes(DEMO_MARK) && revs[0]?.body.type === type,
+    );
+    return {
+      id: one?.id ?? "",
+      strip: one?.revs[0]?.body.strip ?? "",
+      field: one?.revs[0]?.body.field ?? "",
+    };
+  };
+  const line = of("line");
+  for (const address of [
+    `#/visit/${visit}/rings`,
+    `#/line/${line.id}/sheet`,
+    `#/ring/${of("ring").id}/sheet`,
+    `#/hole/${of("hole").id}/sheet`,
+    `#/fields/${line.field}`,
+    `#/fields/${line.field}/map`,
+    "#/findings",
+    `#/worked-out/${line.strip}`,
+    `#/visit/${visit}/side-by-side`,
+    `#/visit/${visit}/picture`,
+  ]) {
+    await phone.goTo(address);
+    await note.waitFor().catch(() => {
+      throw new Error(`${address} does not say it`);
+    });
+  }
+  // The picture that is handed over says it too, and the words beside it.
+  const picture = page.locator(".paper-frame img");
+  await picture.waitFor();
+  expect(await picture.getAttribute("alt")).toContain("Example farm: this field is invented");
+  await phone.goTo("#/kit");
+  await page.locator("main").getByText("example farm, invented").first().waitFor();
+});
+
+it("leads from the day and from its rings to the map, and from there back", async () => {
+  const { page } = phone.chromium;
+  await phone.goTo("#/measure");
+  await phone.touch("Rushmere Piece");
+  await phone.touch("Map of this day");
+  await page.waitForURL(/#\/fields\/field-[0-9a-f]+\/map\/visit-/);
+  await page.locator(".leaflet-container").waitFor();
+  await page.locator("a.back").tap();
+  await phone.reads("Today in Rushmere Piece");
+  const visit = new URL(page.url()).hash.split("/")[2] ?? "";
+  await phone.goTo(`#/visit/${visit}/rings`);
+  await phone.touch("Map of this day");
+  await page.locator(".leaflet-container").waitFor();
+  await page.goBack();
+  await phone.reads(/Rings today/);
 });
 
 it("findings show the clear difference in ground cover", async () => {

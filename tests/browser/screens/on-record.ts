@@ -29,6 +29,7 @@ export interface Stored {
       readonly type?: string;
       readonly text?: string;
       readonly strip?: string | null;
+      readonly field?: string;
       readonly of?: string;
       readonly at?: { readonly position: Where | null };
       readonly start?: { readonly position: Where | null };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { canonicalJson, type Json } from "../../../src/record/canonical.ts";
-import { demoRoundOf, isDemoId, restingOnDemo } from "../../../src/record/demo-ids.ts";
+import { demoRoundOf, restingOnDemo } from "../../../src/record/demo-ids.ts";
+import { isDemoId } from "../../../src/record/demo-mark.ts";
 import { NO_STRIP } from "../../../src/record/ground.ts";
 import { readHole } from "../../../src/record/hole/reading.ts";
 import { isRecordId, KINDS, kindOf, type RecordId } from "../../../src/record/ids.ts";

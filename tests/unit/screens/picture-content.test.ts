@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { demoId } from "../../../src/record/demo-ids.ts";
 import { CATALOGUES } from "../../../src/screens/catalogue.ts";
 import { SENTENCES } from "../../../src/screens/findings/sentences.ts";
 import { SIDE_WORDS } from "../../../src/screens/findings/side-by-side/words.ts";
@@ -20,9 +21,11 @@ const with_ = {
   habits: FIRST_SETTINGS.habits,
 };
 const visit = { body: { day: "2024-05-07" } } as Listed<"visit">;
+const ownField = `field-${"1".repeat(32)}`;
+let fieldId = ownField;
 const dayWith = (...strips: readonly DayStrip[]) =>
   ({
-    same: { field: { body: { name: "Long Bottom" } }, ids: [] },
+    same: { field: { id: fieldId, body: { name: "Long Bottom" } }, ids: [] },
     strips,
     photos: [],
     yardstick: null,
@@ -106,4 +109,16 @@ it.each([
   ["…", "mulchmark-2024-05-07.png"],
 ])("names the file of %s as every system takes it", (field, name) => {
   expect(fileName(field, "2024-05-07", "png")).toBe(name);
+});
+
+it("says right under the field that an example farm is invented, and of no other field", () => {
+  const strips = [stripWith(1, { hits: [16, 17, 18], strip: { name: "straw left" } })];
+  expect(textFor(dayWith(...strips))).not.toContain("invented");
+  fieldId = demoId("field", { edition: 1, round: 0 }, 1);
+  const text = textFor(dayWith(...strips));
+  fieldId = ownField;
+  expect(text.split("\n").slice(0, 2)).toEqual([
+    "Long Bottom, 7 May 2024",
+    "Example farm: this field is invented, and so is what was measured on it.",
+  ]);
 });

@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import type { Caution, Estimate } from "../../../science/estimate.ts";
 import { type Catalogue, sentenceFor } from "../../catalogue.ts";
+import { DemoNote } from "../../demo/demo-note.tsx";
 import { nameWithFate } from "../../fields/cover-model.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Choice, Key, LinkKey } from "../../parts/keys.tsx";
@@ -64,6 +65,7 @@ const Strips = ({ now }: { readonly now: SideBySideNow }) => {
   const places = measures.some((one) => one.places.length > 0);
   return (
     <>
+      <DemoNote id={day.same.field.id} />
       {day.strips.length < 2 ? <h2>{words.alone}</h2> : <Which now={now} />}
       {compared.length === 0 ? null : (
         <section>

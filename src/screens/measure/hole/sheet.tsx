@@ -4,6 +4,7 @@ import { useState } from "preact/hooks";
 import { LAYERS, WORM_GROUPS } from "../../../record/hole/entries.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import { sentenceFor } from "../../catalogue.ts";
+import { DemoNote } from "../../demo/demo-note.tsx";
 import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { AskOnce } from "../../parts/ask-once.tsx";
@@ -62,6 +63,7 @@ export const HoleSheetScreen = (props: { readonly hole: RecordId<"observation"> 
         )
       }
     >
+      <DemoNote id={hole.header.field} />
       <Figure sheet={sheet} />
       <Cautions sheet={sheet} />
       <Found sheet={sheet} />

@@ -1,6 +1,7 @@
 /** The start of Measure: go on where a line was left, or say which field one stands in. */
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import { DemoTagPlace } from "../../demo/demo-place.tsx";
 import { groundName } from "../../parts/ground-name.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -98,6 +99,7 @@ const OpenLines = ({ open }: { readonly open: readonly OpenLine[] }) => {
                 <small>
                   {[progressOf(words, line), begun(line.header.startedAtMs), words.home.goOn].join(" · ")}
                 </small>
+                <DemoTagPlace id={line.header.field} />
               </span>
             </LinkKey>
           </li>
@@ -131,6 +133,7 @@ const Today = ({ here }: { readonly here: readonly TodayIn[] }) => {
                         lines === 0 ? null : words.common.lines(lines),
                       )}
                 </small>
+                <DemoTagPlace id={visit} />
               </span>
               <b>{words.home.goOn}</b>
             </a>
@@ -165,6 +168,7 @@ const Fields = (props: {
                       : words.home.lastVisit(writeDay(lastDay, words.common.tongue)),
                   ].join(" · ")}
                 </small>
+                <DemoTagPlace id={same.field.id} />
               </span>
             </button>
           </li>

@@ -2,6 +2,7 @@
 
 import type { RecordId } from "../../../record/ids.ts";
 import { sentenceFor } from "../../catalogue.ts";
+import { DemoNote } from "../../demo/demo-note.tsx";
 import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { AskOnce } from "../../parts/ask-once.tsx";
@@ -57,6 +58,7 @@ export const RingSheetScreen = (props: { readonly ring: RecordId<"observation"> 
         </div>
       }
     >
+      <DemoNote id={ring.header.field} />
       <SheetHeadline sheet={sheet} />
       <section class="ruled">
         <Curve points={result.soaking.ok ? result.soaking.value.curve : []} highPx={220} table />

@@ -4,6 +4,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks"
 import { isWetGlass, type KeyTouch } from "../../../device/glass.ts";
 import { kindOf, type RecordId } from "../../../record/ids.ts";
 import type { Changed } from "../../../store/changes.ts";
+import { DemoPlace } from "../../demo/demo-place.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { BackDrawing } from "../../parts/icons.tsx";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -124,6 +125,9 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
       <div class="frame board" inert={writing}>
         <Head board={board} today={today} />
         <main class="leaf">
+          <div class="board-part">
+            <DemoPlace id={board.visit.body.field} />
+          </div>
           <BoardWater visit={visit} rings={rings} now={now} />
           <div class="board-part">
             <LockedPhone />
@@ -132,6 +136,9 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
           <ul>{order.value.split(" ").map((id) => rows.get(id))}</ul>
           {waits ? <p class="board-note">{words.gapsHint}</p> : null}
           <WhoReads people={people ?? []} />
+          <div class="board-part beside">
+            <LinkKey to={href({ at: "map", field: board.visit.body.field, visit })}>{words.map}</LinkKey>
+          </div>
         </main>
         <div class="foot">
           <div class="actions keys">

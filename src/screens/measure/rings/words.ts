@@ -276,6 +276,7 @@ const english = {
     follows: "starts again after a leak",
     add: "Set out a ring",
     big: "Big figures",
+    map: "Map of this day",
     stopMode: "Stop a ring",
     readMode: "Back to reading",
     writeNumbers: (count: number) => `Write down ${numbers(count)}`,

@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import type { LineHeader } from "../../../record/kinds/observation.ts";
+import { DemoNote } from "../../demo/demo-note.tsx";
 import { moreSentence, stripSentence } from "../../parts/cover-words.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -56,6 +57,7 @@ export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> 
         )
       }
     >
+      <DemoNote id={sheet.line.header.field} />
       <Kinds sheet={sheet} />
       <section class="ruled">
         <h2>{heading.oldGrass ? words.sheet.oldGrass : words.sheet.strip}</h2>

@@ -1,6 +1,7 @@
 /** Today in this field: everything measured strip by strip, the farm's yardstick, and the keys for what is next. */
 
 import type { RecordId } from "../../../record/ids.ts";
+import { DemoPlace } from "../../demo/demo-place.tsx";
 import { AfterFrames } from "../../parts/after-frames.ts";
 import { type House, useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -60,6 +61,7 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
       area="measure"
       foot={field.deleted ? undefined : <Foot now={now} />}
     >
+      <DemoPlace id={field.id} />
       <Notices now={now} today={today} />
       {named || field.deleted ? null : <Naming field={field} />}
       {now.strips.length === 0 && !now.onGrass ? <p class="nothing-yet">{words.visit.noStrips}</p> : null}
@@ -77,7 +79,12 @@ export const VisitScreen = (props: { readonly visit: RecordId<"visit"> }) => {
         <HarvestYear now={now} />
         <CorrectDay now={now} />
       </AfterFrames>
-      <div class="ruled beside">
+      <div class="ruled keys beside">
+        {field.deleted ? null : (
+          <LinkKey to={href({ at: "map", field: field.id, visit: now.visit.id })}>
+            {useWordsOf(DAY_WORDS).map}
+          </LinkKey>
+        )}
         <LinkKey to={href(field.deleted ? { at: "deleted" } : { at: "field", field: field.id })}>
           {field.deleted ? useWordsOf(SEND_WORDS).deleted.title : words.visit.fieldPage}
         </LinkKey>

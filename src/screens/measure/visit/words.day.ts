@@ -55,6 +55,7 @@ const english = (_trade: TradeWords) => ({
   compare: "Compare with today's other strips",
   compareThen: "Compare with the other strips of that day",
   picture: "One picture to send",
+  map: "Map of this day",
 });
 
 /** Words of everything measured on one day, beside those of the catalogue. */

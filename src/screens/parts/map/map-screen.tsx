@@ -1,5 +1,6 @@
 /** The map of a field as a screen of its own. */
 import type { RecordId } from "../../../record/ids.ts";
+import { DemoNote } from "../../demo/demo-note.tsx";
 import { FIELD_WORDS } from "../../fields/words.ts";
 import { useHouse } from "../house.ts";
 import { useLive } from "../live.ts";
@@ -27,7 +28,12 @@ export const MapScreen = (props: {
       back={visit === null ? href({ at: "field", field }) : href({ at: "visit", visit })}
       area={visit === null ? "fields" : "measure"}
     >
-      {same === undefined || same === null ? null : <FieldMap field={field} visit={visit} whole />}
+      {same === undefined || same === null ? null : (
+        <>
+          <DemoNote id={same.field.id} />
+          <FieldMap field={field} visit={visit} whole />
+        </>
+      )}
     </Page>
   );
 };

@@ -1,4 +1,5 @@
 /** The picture in words: what is drawn, and the same as plain text. */
+import { isDemoId } from "../../../record/demo-mark.ts";
 import type { UnitHabits } from "../../../record/units.ts";
 import { type Catalogue, sentenceFor } from "../../catalogue.ts";
 import { nameWithFate } from "../../fields/cover-model.ts";
@@ -32,6 +33,8 @@ export interface HalfWritten {
 /** Everything that is written in the picture. */
 export interface Content {
   readonly field: string;
+  /** Said right under the field when it belongs to the example farm; else empty. */
+  readonly invented: string;
   readonly day: string;
   readonly what: string;
   /** Said before the numbers: in which ways it is not like with like. */
@@ -114,6 +117,7 @@ export const contentOf = (now: PictureNow, with_: WritingWords): Content => {
   );
   return {
     field: fieldName(catalogue, now.day.same.field),
+    invented: isDemoId(now.day.same.field.id) ? picture.invented : "",
     day: writeDay(now.visit.body.day, common.tongue),
     what:
       measure === "cover"
@@ -152,6 +156,7 @@ export const captionOf = (
 export const textOf = (content: Content): string =>
   [
     `${content.field}, ${content.day}`,
+    ...(content.invented === "" ? [] : [content.invented]),
     content.what,
     "",
     ...content.unlike,

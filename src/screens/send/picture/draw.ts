@@ -164,7 +164,14 @@ const photosBlock = (
 const textBlocks = (ctx: CanvasRenderingContext2D, content: Content, scale: number, withBars: boolean) => {
   const text = (words: string, px: number, weight = 400, colour = INK): Block =>
     textBlock(ctx, words, { px: px * scale, weight, colour }, whole);
-  const head = stacked([text(content.field, 58, 700), text(`${content.day} · ${content.what}`, 34, 600)], 6);
+  const head = stacked(
+    [
+      text(content.field, 58, 700),
+      ...(content.invented === "" ? [] : [text(content.invented, 34, 700, CLAY)]),
+      text(`${content.day} · ${content.what}`, 34, 600),
+    ],
+    6,
+  );
   const numbers = [
     ...content.unlike.map((one) => text(one, 30, 700, CLAY)),
     besideEachOther(content.halves.map((half, at) => halfBlock(ctx, half, at, scale))),

@@ -1,6 +1,7 @@
 /** One picture to hand over at the gate: looked at first, then shared or saved; the same in plain words. */
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import { DemoNote } from "../../demo/demo-note.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { SIDE_WORDS } from "../../findings/side-by-side/words.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -45,6 +46,7 @@ export const PictureScreen = (props: { readonly visit: RecordId<"visit"> }) => {
         <h2>{words.none}</h2>
       ) : now === undefined ? null : (
         <>
+          <DemoNote id={now.day.same.field.id} />
           <Preview now={now} />
           <Choices now={now} chosen={chosen} onChoose={setChosen} />
         </>

@@ -37,6 +37,7 @@ const english = (_trade: TradeWords) => ({
   noPhotos: "No photo was taken on this day.",
   photo: (clock: string, strip: string) =>
     strip === "" ? `Photo of ${clock}` : `Photo of ${clock}, ${strip}`,
+  invented: "Example farm: this field is invented, and so is what was measured on it.",
   photoLost: "One of the photos could not be opened and is left out.",
   samples: {
     cover: (count: number) => counted(count, "line"),
