@@ -3,11 +3,12 @@ import { useState } from "preact/hooks";
 import { toSi, type UnitHabits } from "../../record/units.ts";
 import { type CautionsRead, cautionsDue, type DueCaution, isOfThisPlace, nowRead } from "./cautions-due.ts";
 import { useHouse } from "./house.ts";
-import { Key } from "./keys.tsx";
+import { Key, LinkKey } from "./keys.tsx";
 import { lengthWords } from "./lengths.ts";
 import { useLive } from "./live.ts";
 import { writeDay, writeNumber } from "./numbers.ts";
 import { type CautionsAt, readCautionFacts } from "./read-cautions.ts";
+import { href } from "./route.ts";
 import { CAUTION_WORDS } from "./words.cautions.ts";
 import { TONGUE } from "./words.common.ts";
 import { useWordsOf } from "./words-of.ts";
@@ -83,7 +84,10 @@ export const Cautions = (props: { readonly now: ShownCautions | undefined }) => 
         ))}
       </ul>
       <p>{words.local}</p>
-      <Key onPress={now.understood}>{words.taken}</Key>
+      <div class="keys two">
+        <LinkKey to={href({ at: "help-topic", topic: "cautions" })}>{words.all}</LinkKey>
+        <Key onPress={now.understood}>{words.taken}</Key>
+      </div>
     </section>
   );
 };

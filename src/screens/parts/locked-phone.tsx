@@ -1,7 +1,8 @@
 /** Said once, before the first ring: what an alarm of a page cannot do. */
 
 import { useHouse } from "./house.ts";
-import { Key } from "./keys.tsx";
+import { Key, LinkKey } from "./keys.tsx";
+import { href } from "./route.ts";
 import { ALARM_WORDS } from "./words.alarm.ts";
 import { useWordsOf } from "./words-of.ts";
 
@@ -13,7 +14,10 @@ export const LockedPhone = () => {
   return (
     <section class="locked-phone">
       <p>{words.locked}</p>
-      <Key onPress={() => house.changeSettings({ toldLocked: true })}>{words.lockedTaken}</Key>
+      <div class="keys two">
+        <LinkKey to={href({ at: "help-topic", topic: "locked" })}>{words.lockedMore}</LinkKey>
+        <Key onPress={() => house.changeSettings({ toldLocked: true })}>{words.lockedTaken}</Key>
+      </div>
     </section>
   );
 };

@@ -22,6 +22,7 @@ const english = () => ({
   locked:
     "A locked phone cannot ring. While a ring runs the screen stays on and is dimmed. Do not lock the phone and stay in Mulchmark, or read by the clock times that every ring shows.",
   lockedTaken: "I understand",
+  lockedMore: "More on this",
   screenRefused:
     "This phone will not keep its screen on just now, perhaps to save its battery. It cannot ring once the screen is off: read by the clock.",
   screenNotHere:

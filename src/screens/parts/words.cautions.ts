@@ -8,6 +8,7 @@ const english = () => ({
   title: "Before you dig or drive a ring in",
   local: "Local codes, the law and licensed practice come first wherever they say more than this.",
   taken: "I have read this",
+  all: "All cautions",
   names: {
     services: {
       what: "Buried cables, pipes and drains",

@@ -3,18 +3,20 @@ import { METHODS, type MethodId } from "../../../src/science/methods.ts";
 import { SOURCES } from "../../../src/science/sources.ts";
 import { HELP_TOPICS } from "../../../src/screens/parts/route.ts";
 import { putRows } from "../../bench/seed.ts";
+import { sampleFarm } from "../accessibility/sample.ts";
 import { type ChromiumDriver, startChromium } from "../drivers/chromium.ts";
 import { until, untilControlled } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
 
 let chromium: ChromiumDriver;
 let host: BuiltServer;
+const { rows, addresses } = sampleFarm();
 beforeAll(async () => {
   host = await serveBuilt({ directory: builtFolder, under: "/" });
   chromium = await startChromium();
   await chromium.open(host.url);
   await untilControlled(chromium);
-  await putRows(chromium, { records: [], entries: [] }, {});
+  await putRows(chromium, rows, {});
   // From here on there is no network and no server either.
   await chromium.context.setOffline(true);
   await host.close();
@@ -141,4 +143,29 @@ it("says what has to be minded, local rules first", async () => {
   ])
     expect(text).toContain(one);
   expect(text.indexOf("Local codes")).toBeLessThan(text.indexOf("Buried cables"));
+});
+
+/** Every link to help from outside help, screen by screen. */
+const LEADING: readonly (readonly [screen: string, topics: readonly (typeof HELP_TOPICS)[number][]])[] = [
+  ["line-new", ["line"]],
+  ["hole-new", ["cautions", "hole"]],
+  ["ring-new", ["cautions", "locked", "ring"]],
+  ["rings", ["locked"]],
+  ["worked-out", ["line", "methods"]],
+];
+
+it.each(LEADING)("leads from %s to %j without a network, and back", async (screen, topics) => {
+  const { page } = chromium;
+  for (const topic of topics) {
+    await chromium.open("about:blank");
+    await chromium.open(`${host.url}${addresses[screen] ?? ""}`);
+    await page.locator(`main a[href="#/help/${topic}"]`).first().tap();
+    await page.getByRole("heading", { level: 1, name: TITLES[topic], exact: true }).waitFor();
+    await page.goBack();
+    await page.locator(`main a[href="#/help/${topic}"]`).first().waitFor();
+  }
+  const all = await page
+    .locator('main a[href^="#/help/"]')
+    .evaluateAll((links) => links.map((link) => link.getAttribute("href")));
+  expect([...new Set(all)].toSorted()).toEqual(topics.map((topic) => `#/help/${topic}`).toSorted());
 });
