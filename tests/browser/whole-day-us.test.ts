@@ -26,7 +26,12 @@ const at = async (address: string, ...keys: readonly (string | RegExp)[]): Promi
 
 it.each([
   ["a line", href({ at: "line-new", visit }), [], "From row to row, in inches"],
-  ["a ring", href({ at: "ring-new", visit, follows: null }), ["I have read this", "A"], "Your guess, in inches"],
+  [
+    "a ring",
+    href({ at: "ring-new", visit, follows: null }),
+    ["I have read this", "A"],
+    "Your guess, in inches",
+  ],
   ["a hole", href({ at: "hole-new", visit }), ["own sizes"], "Depth, in inches"],
   ["rain", href({ at: "field", field }), [/^Rain$/], "How much rain, in inches?"],
   ["a rope", href({ at: "kit" }), ["Add a rope"], "From mark to mark, in inches"],

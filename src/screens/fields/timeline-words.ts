@@ -30,6 +30,20 @@ const english = (trade: TradeWords) => ({
       ? `Rain noted today: ${depth}.`
       : `${number(days)} ${plural(days, TONGUE, { one: "day", other: "days" })} since the last rain noted: ${depth} on ${day}.`,
   noRain: "No rain noted yet.",
+  /** Days since rain among the conditions of a ring or a hole. */
+  before: {
+    title: "Days since rain",
+    days: (days: number): string =>
+      days === 0
+        ? "Rain on this day."
+        : `${number(days)} ${plural(days, TONGUE, { one: "day", other: "days" })} since rain.`,
+    proposed: (depth: string, day: string): string =>
+      `Proposed from the rain notes of this field: ${depth} on ${day}.`,
+    none: "No rain was noted on this field up to this day. That does not mean that none fell.",
+    correct: "Correct this rain",
+    since: "It rained since",
+    note: "Note the last rain",
+  },
   today: "today",
   yesterday: "yesterday",
   anotherDay: "another day",

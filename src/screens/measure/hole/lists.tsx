@@ -4,6 +4,7 @@ import { WETNESS } from "../../../record/conditions.ts";
 import { fatesOf, inOrder } from "../../../record/entry.ts";
 import { LAYERS, WORM_GROUPS } from "../../../record/hole/entries.ts";
 import type { RecordId } from "../../../record/ids.ts";
+import { RainPlace } from "../../fields/rain-place.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
@@ -101,7 +102,7 @@ export const Numbers = ({ model }: { readonly model: HoleModel }) => {
   );
 };
 
-/** How cold and how wet the soil was; as before in one touch. */
+/** How cold and how wet the soil was, as before in one touch; and how long ago it rained. */
 export const SoilConditions = (props: {
   readonly model: HoleModel;
   readonly hole: RecordId<"observation">;
@@ -153,6 +154,7 @@ export const SoilConditions = (props: {
         <button type="button" class="key" data-opens="temperature" onClick={() => model.open("temperature")}>
           {words.conditions.temperature}
         </button>
+        <RainPlace visit={props.visit} />
       </main>
       <Foot model={model} />
     </>

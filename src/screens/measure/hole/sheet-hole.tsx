@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { wormMethod } from "../../../science/earthworms/worm-methods.ts";
+import { RainPlace } from "../../fields/rain-place.tsx";
 import { CorrectedSince } from "../../kit/corrected-since.tsx";
 import { kitOf } from "../../kit/kit-list.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -63,6 +64,7 @@ export const TheHole = ({ sheet }: { readonly sheet: HoleSheet }) => {
       </table>
       <p class="aside">{words.sheets.depthHint}</p>
       <CorrectedSince kit={kitOf(header)} sinceMs={header.startedAtMs} />
+      <RainPlace visit={header.visit} />
       <h3>{words.sheets.position}</h3>
       <MovePositionOf test={hole.id} which="at" stood={header.at} />
       {taking ? (

@@ -5,6 +5,7 @@ import { readClock } from "../../../device/clock.ts";
 import { WETNESS } from "../../../record/conditions.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import { RING_WAYS, type RingWay } from "../../../record/kinds/observation.ts";
+import { RainPlace } from "../../fields/rain-place.tsx";
 import { Cautions, useCautions } from "../../parts/field-cautions.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
@@ -203,6 +204,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
         chosen={choices.wetness ?? "unsaid"}
         onChoose={(is) => choose({ wetness: is === "unsaid" ? null : is })}
       />
+      <RainPlace visit={setOut.visit.id} />
       <Plan way={choices.way} text={plan} onText={setPlan} />
       {start === undefined ? null : (
         <p class="aside" role="status">

@@ -1,6 +1,7 @@
 /** How a ring stood, on its sheet, and correcting it. */
 import { useState } from "preact/hooks";
 import { rimToSoilMm, standingOf } from "../../../science/infiltration/ring-set.ts";
+import { RainPlace } from "../../fields/rain-place.tsx";
 import { CorrectedSince } from "../../kit/corrected-since.tsx";
 import { kitOf } from "../../kit/kit-list.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -88,6 +89,7 @@ export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
           )}
         </tbody>
       </table>
+      <RainPlace visit={header.visit} />
       <h3>{words.position}</h3>
       <MovePositionOf test={ring.id} which="at" stood={header.at} />
       <CorrectedSince kit={kitOf(header)} sinceMs={header.startedAtMs} />
