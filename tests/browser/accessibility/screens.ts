@@ -117,26 +117,53 @@ const axeSource = readFileSync(
   "utf8",
 );
 
-/** What the checker of accessibility says in earnest, one line for each rule and element. */
-export const seriousFaults = async (chromium: ChromiumDriver): Promise<string[]> => {
+/** What the checker of accessibility says of a screen. */
+export interface Audit {
+  /** What is wrong in earnest, one line for each rule and element. */
+  readonly faults: readonly string[];
+  /** What it cannot judge by itself: the rule, why not, and the element. */
+  readonly open: readonly { readonly rule: string; readonly why: string; readonly html: string }[];
+}
+
+/** Asks the checker of accessibility about the screen. */
+export const audit = async (chromium: ChromiumDriver): Promise<Audit> => {
   // Put in by the browser's own debugger, which the policy does not bind; nothing is loaded by the page.
   await chromium.page.evaluate(axeSource);
   return chromium.run(async () => {
     const axe: unknown = Reflect.get(globalThis, "axe");
-    const { violations } = await (
+    const { violations, incomplete } = await (
       axe as { run: (where: Document, options: object) => Promise<AxeAnswer> }
-    ).run(document, { rules: { "color-contrast-enhanced": { enabled: true } }, resultTypes: ["violations"] });
-    return violations
-      .filter(({ impact }) => impact === "serious" || impact === "critical")
-      .flatMap(({ id, help, nodes }) => nodes.map(({ html }) => `${id}: ${help}: ${html.slice(0, 160)}`));
+    ).run(document, {
+      rules: { "color-contrast-enhanced": { enabled: true } },
+      resultTypes: ["violations", "incomplete"],
+    });
+    const shortly = (html: string): string => html.slice(0, 160);
+    return {
+      faults: violations
+        .filter(({ impact }) => impact === "serious" || impact === "critical")
+        .flatMap(({ id, help, nodes }) => nodes.map(({ html }) => `${id}: ${help}: ${shortly(html)}`)),
+      open: incomplete.flatMap(({ id, nodes }) =>
+        nodes.map(({ html, any }) => ({
+          rule: id,
+          why: any.map(({ data }) => data?.messageKey ?? "").find((one) => one !== "") ?? "",
+          html: shortly(html),
+        })),
+      ),
+    };
   });
 };
 
-interface AxeAnswer {
-  readonly violations: readonly {
-    readonly id: string;
-    readonly impact: string | null;
-    readonly help: string;
-    readonly nodes: readonly { readonly html: string }[];
+interface AxeFinding {
+  readonly id: string;
+  readonly impact: string | null;
+  readonly help: string;
+  readonly nodes: readonly {
+    readonly html: string;
+    readonly any: readonly { readonly data: { readonly messageKey?: string } | null }[];
   }[];
+}
+
+interface AxeAnswer {
+  readonly violations: readonly AxeFinding[];
+  readonly incomplete: readonly AxeFinding[];
 }

@@ -1,6 +1,9 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { LEFT_OPEN, openAs } from "./left-open.ts";
 import { sampleFarm } from "./sample.ts";
-import { type OnFarm, onFarm, overflowing, seriousFaults, targets } from "./screens.ts";
+import { audit, type OnFarm, onFarm, overflowing, targets } from "./screens.ts";
 
 const screens = Object.keys(sampleFarm().addresses);
 
@@ -12,15 +15,33 @@ const leastPx = 48;
 
 describe.each(["daylight", "dusk"] as const)("in %s", (theme) => {
   let farm: OnFarm;
+  /** How often the checker could not judge, rule by rule, and on which screens. */
+  const open = new Map<string, { count: number; on: Set<string> }>();
   beforeAll(async () => {
     farm = await onFarm(theme);
   });
-  afterAll(() => farm.close());
+  afterAll(async () => {
+    const block = [...open]
+      .sort(([, a], [, b]) => b.count - a.count)
+      .map(([name, { count, on }]) => `${String(count).padStart(4)}  ${name} (${on.size} screens)`)
+      .join("\n");
+    console.log(`Left open by the checker of accessibility in ${theme}:\n${block}`);
+    const folder = resolve(import.meta.dirname, "../../../.cache");
+    mkdirSync(folder, { recursive: true });
+    writeFileSync(resolve(folder, `accessibility-open-${theme}.txt`), `${block}\n`);
+    await farm.close();
+  });
 
   it.each(screens)("%s has no serious fault of accessibility", async (screen) => {
     await farm.show(screen);
     expect(await farm.chromium.run(() => document.documentElement.dataset["theme"] ?? "")).toBe(theme);
-    expect(await seriousFaults(farm.chromium)).toEqual([]);
+    const { faults, open: left } = await audit(farm.chromium);
+    expect(faults).toEqual([]);
+    for (const finding of left) {
+      const sum = open.get(openAs(finding)) ?? { count: 0, on: new Set() };
+      open.set(openAs(finding), { count: sum.count + 1, on: sum.on.add(screen) });
+    }
+    expect(left.filter((finding) => !(openAs(finding) in LEFT_OPEN))).toEqual([]);
   });
 });
 
