@@ -16,7 +16,8 @@ export const NO_STRIP: RecordId<"strip"> = `strip-${"0".repeat(32)}`;
  * says that it is old grass
  *
  * @example
- * grassOf(() => true, { strip, spot }) // => spot
+ * const spot = `spot-${"1".repeat(32)}`;
+ * grassOf(() => true, { strip: NO_STRIP, spot }) === spot // => true
  */
 export const grassOf = (
   isGrass: (spot: RecordId<"spot">) => boolean | undefined,
