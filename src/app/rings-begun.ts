@@ -6,8 +6,8 @@ import type { Listed } from "../screens/parts/reader.ts";
 
 /** No test of a ring lasts two days: an older one was left without a stop. Own choice, no source. */
 const LASTS_AT_MOST_MS = 2 * 86_400_000;
-/** Headers read at once. */
-const PART = 50;
+/** Headers read at once; each costs a way to the database and back, and most days need few. */
+const PART = 12;
 
 /** A ring with its header. */
 export interface BegunRing {

@@ -48,29 +48,34 @@ export const watchRunningRings = (
   const rings = signal<readonly RunningRing[] | undefined>(undefined);
   /** Lines and holes: a line is touched four times a second, and no ring changes by it. */
   const others = new Set<RecordId>();
-  let latest = 0;
+  let looking = false;
+  let again = false;
+  // Changes that come while it is looking are answered by one more look: hundreds at once would each read all.
   const look = async (): Promise<void> => {
-    latest += 1;
-    const mine = latest;
+    again = true;
+    if (looking) return;
+    looking = true;
     try {
-      const found = await runningNow(house.records);
-      if (mine === latest && !stop.aborted) rings.value = found;
+      while (again && !stop.aborted) {
+        again = false;
+        const found = await runningNow(house.records);
+        if (!stop.aborted) rings.value = found;
+      }
     } catch (error) {
       if (!(error instanceof ReadFailed)) throw error;
       if (!stop.aborted) house.tell(error.problem);
+    } finally {
+      looking = false;
     }
-  };
-  const isRing = async (id: RecordId): Promise<boolean> => {
-    const record = await house.records.one(id as RecordId<"observation">).catch(() => undefined);
-    if (record !== undefined && record.body.type !== "ring") others.add(id);
-    return !others.has(id);
   };
   const hear = async (changed: Changed): Promise<void> => {
     if (changed === "everything") return look();
-    const concerned = changed.filter(
-      (id) => kindOf(id) === "kit" || (kindOf(id) === "observation" && !others.has(id)),
-    );
-    for (const id of concerned) if (kindOf(id) === "kit" || (await isRing(id))) return look();
+    const fresh = changed.filter((id) => kindOf(id) === "observation" && !others.has(id));
+    // Asked for together: one by one they would each wait for the database.
+    const found =
+      fresh.length === 0 ? [] : await house.records.many(fresh as RecordId<"observation">[]).catch(() => []);
+    for (const { id, body } of found) if (body.type !== "ring") others.add(id);
+    if (changed.some((id) => kindOf(id) === "kit") || fresh.some((id) => !others.has(id))) return look();
   };
   const unsubscribe = house.records.subscribe((changed) => void hear(changed));
   stop.addEventListener("abort", unsubscribe, { once: true });

@@ -4,6 +4,7 @@ import { useState } from "preact/hooks";
 import type { Command } from "../../record/command/command.ts";
 import type { RecordId } from "../../record/ids.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
+import { concerns } from "../parts/concerns.ts";
 import { useHouse } from "../parts/house.ts";
 import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
@@ -57,7 +58,7 @@ export const People = () => {
   const words = useWordsOf(SETTINGS_WORDS);
   const chosen = house.settings.value.person;
   const [open, setOpen] = useState<Open>("none");
-  const people = useLive(() => house.records.list({ kind: "person" }), []);
+  const people = useLive(() => house.records.list({ kind: "person" }), [], concerns("person"));
   const person = people?.find(({ id }) => id === chosen);
   const choose = (id: RecordId<"person"> | null) => {
     setOpen("none");

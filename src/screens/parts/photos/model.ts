@@ -2,9 +2,8 @@
 
 import { makePicture } from "../../../device/camera.ts";
 import { readClock } from "../../../device/clock.ts";
-import { kindOf, type RecordId } from "../../../record/ids.ts";
+import type { RecordId } from "../../../record/ids.ts";
 import { ok, type Result } from "../../../record/result.ts";
-import type { Changed } from "../../../store/changes.ts";
 import { putPhoto } from "../../../store/photos.ts";
 import type { House } from "../house.ts";
 import type { Listed, Reader } from "../reader.ts";
@@ -20,10 +19,6 @@ export const readPhotos = async (
   const all = await records.list({ kind: "photo" });
   return all.filter(({ body }) => wanted.has(body.of)).sort((a, b) => a.body.takenAtMs - b.body.takenAtMs);
 };
-
-/** Whether photos came, went or came back. */
-export const concernsPhotos = (changed: Changed): boolean =>
-  changed === "everything" || changed.some((id) => kindOf(id) === "photo");
 
 /**
  * Photos of fields and of all that was measured or written down on them, the newest first.

@@ -1,6 +1,7 @@
 /** The photos of a record: small ones in rows, each of which opens large. */
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import { concerns } from "../concerns.ts";
 import { useHouse } from "../house.ts";
 import { Key } from "../keys.tsx";
 import { useLastShown } from "../last-shown.ts";
@@ -9,7 +10,7 @@ import { dayOf, writeClock, writeDay } from "../numbers.ts";
 import type { Listed } from "../reader.ts";
 import { useWordsOf } from "../words-of.ts";
 import { FullView } from "./full-view.tsx";
-import { concernsPhotos, readPhotos, setDeleted } from "./model.ts";
+import { readPhotos, setDeleted } from "./model.ts";
 import { useOpenPhoto } from "./open-photo.ts";
 import { Picture } from "./picture.tsx";
 import { PHOTO_WORDS } from "./words.ts";
@@ -33,7 +34,7 @@ interface PhotosProps {
 /** Photos of a record; nothing at all while there are none. */
 export const Photos = ({ of, caption = "", onDeleted }: PhotosProps) => {
   const { records } = useHouse();
-  const all = useLastShown(useLive(() => readPhotos(records, [of]), [of], concernsPhotos));
+  const all = useLastShown(useLive(() => readPhotos(records, [of]), [of], concerns("photo")));
   if (all === undefined) return null;
   return (
     <PhotoRows photos={all} captionOf={() => caption} {...(onDeleted === undefined ? {} : { onDeleted })} />

@@ -1,12 +1,13 @@
 /** Photos of a whole field or of a whole day: beside each stands what it is of. */
 import type { RecordId } from "../../../record/ids.ts";
+import { concerns } from "../concerns.ts";
 import { useHouse } from "../house.ts";
 import { useLastShown } from "../last-shown.ts";
 import { useLive } from "../live.ts";
 import { stripName } from "../names.ts";
 import type { Listed, Reader } from "../reader.ts";
 import { useWordsOf } from "../words-of.ts";
-import { concernsPhotos, readFieldPhotos } from "./model.ts";
+import { readFieldPhotos } from "./model.ts";
 import { PhotoKey } from "./photo-key.tsx";
 import { PhotoRows } from "./photos.tsx";
 import { PHOTO_WORDS } from "./words.ts";
@@ -56,7 +57,7 @@ export const FieldPhotos = (props: {
   const words = useWordsOf(PHOTO_WORDS).photos;
   const { fields } = props;
   const photos = useLastShown(
-    useLive(() => readFieldPhotos(records, fields), [fields.join(" ")], concernsPhotos),
+    useLive(() => readFieldPhotos(records, fields), [fields.join(" ")], concerns("photo")),
   );
   const captionOf = useCaptions(photos ?? []);
   const [field] = fields;
