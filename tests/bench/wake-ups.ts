@@ -59,7 +59,7 @@ const tookMs = ({ dur = 0, tdur = dur }: TraceEvent): number => tdur / 1000;
 
 const longestOf = (tasks: readonly TraceEvent[]): number => Math.max(...tasks.map(tookMs));
 
-async function traced(chromium: ChromiumDriver, during: () => Promise<void>): Promise<Traced> {
+async function traced(chromium: ChromiumDriver, during: () => Promise<unknown>): Promise<Traced> {
   const browser = chromium.context.browser();
   if (browser === null) throw new Error("The browser of a persistent profile cannot be reached.");
   await browser.startTracing(chromium.page, { categories: CATEGORIES });
@@ -100,7 +100,10 @@ export async function traceIdle(chromium: ChromiumDriver, forMs: number): Promis
  * The longest task of the page's main thread while something is done on it. What is done in the first and the
  * last fifth of a second is not seen: leave the page alone that long before and after.
  */
-export async function longestTaskMs(chromium: ChromiumDriver, during: () => Promise<void>): Promise<number> {
+export async function longestTaskMs(
+  chromium: ChromiumDriver,
+  during: () => Promise<unknown>,
+): Promise<number> {
   return longestOf((await traced(chromium, during)).tasks);
 }
 
