@@ -169,7 +169,7 @@ it("opens a photo large; Back closes it, so does the key, and a page loaded agai
   const large = page().locator("dialog.full-view");
   await page().locator(".photo").tap();
   await large.waitFor();
-  expect(await large.getByText("Open large").count()).toBe(1);
+  expect(await large.locator(".full-view-foot").getByText("Open large").count()).toBe(1);
   await phone.chromium.reload();
   await large.waitFor();
   await page().goBack();
