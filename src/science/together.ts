@@ -16,29 +16,32 @@ export type OnGrass<T extends { readonly strip: RecordId<"strip"> }> = Omit<T, "
 
 type Group<T> = readonly [T, ...T[]];
 
-const grouped = <T>(all: readonly T[], by: (one: T) => string): readonly Group<T>[] => {
+/** Puts together what has the same key, in the order of what came first. */
+export const groupedBy = <T>(all: readonly T[], by: (one: T) => string): ReadonlyMap<string, Group<T>> => {
   const groups = new Map<string, [T, ...T[]]>();
   for (const one of all) {
     const group = groups.get(by(one));
     if (group === undefined) groups.set(by(one), [one]);
     else group.push(one);
   }
-  return [...groups.values()];
+  return groups;
 };
 
 /** One strip on one day, whoever began a visit, in the order of what came first. Old grass is left out. */
-export const byStripAndDay = <T extends OfGround>(all: readonly T[]): readonly Group<T>[] =>
-  grouped(
+export const byStripAndDay = <T extends OfGround>(all: readonly T[]): readonly Group<T>[] => [
+  ...groupedBy(
     all.filter(({ oldGrass }) => oldGrass === null),
     ({ day, strip }) => `${day} ${strip}`,
-  );
+  ).values(),
+];
 
 /** Old grass on one day, all spots of the field together, in the order of what came first. */
-export const grassByDay = <T extends OfGround>(all: readonly T[]): readonly Group<T>[] =>
-  grouped(
+export const grassByDay = <T extends OfGround>(all: readonly T[]): readonly Group<T>[] => [
+  ...groupedBy(
     all.filter(({ oldGrass }) => oldGrass !== null),
     ({ day }) => day,
-  );
+  ).values(),
+];
 
 /** The old-grass spots of a group, each once. */
 export const spotsOf = (group: readonly OfGround[]): readonly RecordId<"spot">[] => [

@@ -12,6 +12,7 @@ import { compareGroups } from "../../../src/science/side-by-side/groups.ts";
 import { type Conditions, unlikenesses } from "../../../src/science/side-by-side/like-with-like.ts";
 import { comparePairs } from "../../../src/science/side-by-side/pairs.ts";
 import type { Seen } from "../../../src/science/side-by-side/scale.ts";
+import { NOT_ASKED } from "../../../src/screens/findings/side-by-side/conditions.ts";
 import { all, farmAt, type States } from "./demo-farm.ts";
 
 const states = farmAt();
@@ -69,19 +70,6 @@ const soaked = (strip: RecordId<"strip">, place: string | null = null): number[]
     return depth.ok ? [depth.value.value] : [];
   });
 
-const UNASKED: Conditions = {
-  places: null,
-  mulchInRing: null,
-  pours: null,
-  wetness: null,
-  ways: null,
-  sizesM: null,
-  depthsM: null,
-  personMinutes: null,
-  seasons: null,
-  harvestYears: null,
-};
-
 const ratio = (a: readonly number[], b: readonly number[]) => {
   const asked = { scale: "ratio", unit: "mm", worthwhile: 1.5, seed: 1 } as const;
   const compared = compareGroups(seen(a, 1), seen(b, 1), "spots", asked);
@@ -121,7 +109,7 @@ describe("the stories of the example farm, by the science of the product", () =>
 
   it("and that is said before the number: one side stands mostly in wheel tracks, the other mostly between rows", () => {
     const placesOf = (strip: RecordId<"strip">): Conditions => ({
-      ...UNASKED,
+      ...NOT_ASKED,
       places: tests(strip).flatMap(({ body }) =>
         body.type === "ring" && body.place !== null ? [body.place] : [],
       ),

@@ -7,7 +7,8 @@ import type { SoakMinutes } from "../../measure/visit/rings-together.ts";
 /** What is set side by side. */
 export type Measure = "cover" | "worms" | "soak";
 
-const NONE: Conditions = {
+/** Nothing was asked. */
+export const NOT_ASKED: Conditions = {
   places: null,
   mulchInRing: null,
   pours: null,
@@ -25,7 +26,7 @@ const said = <T>(values: readonly (T | null | undefined)[]): readonly T[] =>
   values.filter((value): value is T => value !== null && value !== undefined);
 
 const ofLines = ({ cover }: PlaceResults): Conditions => ({
-  ...NONE,
+  ...NOT_ASKED,
   places: said(cover.finished.map(({ header }) => header.place)),
   ways: said(cover.finished.map(({ header }) => header.way)),
 });
@@ -38,7 +39,7 @@ const ofHoles = ({ holes, holeCounts }: PlaceResults): Conditions => {
     return count !== undefined && counted.has(count) ? [{ header, count }] : [];
   });
   return {
-    ...NONE,
+    ...NOT_ASKED,
     places: said(used.map(({ header }) => header.place)),
     wetness: said(used.map(({ count }) => count.wetness)),
     ways: said(used.map(({ header }) => header.method)),
@@ -54,7 +55,7 @@ const ofRings = ({ soak }: PlaceResults, minutes: SoakMinutes): Conditions => {
   const counted = new Set(soak.after.find((one) => one.minutes === minutes)?.points.map(({ id }) => id));
   const used = soak.rings.filter(({ id }) => counted.has(id));
   return {
-    ...NONE,
+    ...NOT_ASKED,
     places: said(used.map(({ header }) => header.place)),
     mulchInRing: said(used.map(({ header }) => header.mulch)),
     // Depth after so many minutes is read from the first water on: of measured pours that is the wetting.
@@ -100,5 +101,5 @@ export const conditionsTogether = (all: readonly Conditions[]): Conditions =>
       seasons: both(one.seasons, other.seasons),
       harvestYears: both(one.harvestYears, other.harvestYears),
     }),
-    NONE,
+    NOT_ASKED,
   );

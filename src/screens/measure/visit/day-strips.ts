@@ -6,6 +6,7 @@ import type { Result } from "../../../record/result.ts";
 import { wormsPerHole, wormsPerM2 } from "../../../science/earthworms/field.ts";
 import type { HoleCount } from "../../../science/earthworms/hole-count.ts";
 import type { Estimate } from "../../../science/estimate.ts";
+import { groupedBy } from "../../../science/together.ts";
 import type { House } from "../../parts/house.ts";
 import { countsOf } from "../../parts/line-counts.ts";
 import { onGrass, type Spots, spotsOf } from "../../parts/old-grass.ts";
@@ -229,16 +230,6 @@ const guessesOf = async (
   return lists.flat().filter(({ body }) => body.visit !== null && days.has(body.visit));
 };
 
-const grouped = <T>(items: readonly T[], by: (item: T) => string): ReadonlyMap<string, readonly T[]> => {
-  const groups = new Map<string, T[]>();
-  for (const item of items) {
-    const group = groups.get(by(item));
-    if (group === undefined) groups.set(by(item), [item]);
-    else group.push(item);
-  }
-  return groups;
-};
-
 /**
  * Reads the day that a visit belongs to, with every other visit of the same field on it. What was measured at
  * the old-grass spot stands apart from the strips.
@@ -276,11 +267,11 @@ export const readDay = async (
   const rootOf = ({ header }: { readonly header: { readonly strip: RecordId<"strip"> } }): string =>
     stripOf(header.strip);
   const [linesBy, holesBy, ringsBy] = [
-    grouped(lines, rootOf),
-    grouped(holes, rootOf),
-    grouped(rings, rootOf),
+    groupedBy(lines, rootOf),
+    groupedBy(holes, rootOf),
+    groupedBy(rings, rootOf),
   ];
-  const bodiesBy = grouped(onStrips, ({ body }) => (body.strip === null ? "" : stripOf(body.strip)));
+  const bodiesBy = groupedBy(onStrips, ({ body }) => (body.strip === null ? "" : stripOf(body.strip)));
   const ids = [...new Set([...linesBy.keys(), ...holesBy.keys(), ...ringsBy.keys()])] as RecordId<"strip">[];
   const strips = await records.many(ids);
   return {
