@@ -71,7 +71,9 @@ export const Strips = (props: { readonly now: FieldNow; readonly found: CoverNow
 const aboutStrip = (words: Catalogue & FieldWords, { body }: Listed<"strip">): string =>
   [
     ...(body.wholeField && body.name !== "" ? [words.common.wholeField] : []),
-    ...(body.name === "" && !body.wholeField ? [] : body.done.map((one) => words.treatment[one])),
+    ...(body.name === "" && !body.wholeField ? [] : body.done.map((one) => words.treatment[one])).filter(
+      (said) => said !== body.name,
+    ),
     ...(body.rep === null ? [] : [words.fields.rep(body.rep)]),
   ].join(" · ");
 
