@@ -34,6 +34,9 @@ export const FEW_HITS = 10;
 /** Marks are in step with the rows when they leave a stretch wider than this share of a row unsampled. Own rule. */
 export const WIDEST_GAP_SHARE = 0.2;
 
+/** Most marks that a rope can have. Own rule. */
+export const MOST_MARKS = 10_000;
+
 /** Classes by distance from the middle of a machine pass. Own rule. */
 export const PASS_CLASSES = 4;
 

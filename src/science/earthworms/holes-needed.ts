@@ -46,7 +46,9 @@ export interface HolesNeeded extends Worked {
  * variation.ok && variation.value // => ≈ 0.782
  */
 export const variationOf = (mean: number, k: number): Result<number> =>
-  mean > 0 && k > 0 ? ok(Math.sqrt(1 / mean + 1 / k)) : failed("science/no-number");
+  mean > 0 && k > 0 && Number.isFinite(1 / mean + 1 / k)
+    ? ok(Math.sqrt(1 / mean + 1 / k))
+    : failed("science/no-number");
 
 /**
  * The least number of holes, three or more, with `t_{N−1}·v/√N ≤ d`. N stands inside t, so the answer is found

@@ -1,6 +1,6 @@
 /** Whether a line lies so that its marks can see the whole row and the whole machine pass. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import { WIDEST_GAP_SHARE } from "../constants.ts";
+import { MOST_MARKS, WIDEST_GAP_SHARE } from "../constants.ts";
 import type { Caution } from "../estimate.ts";
 
 /** Lengths in millimetres; null where nobody has said it. */
@@ -21,7 +21,8 @@ export interface LayoutCheck {
   readonly cautions: readonly Caution[];
 }
 
-const positive = (value: number): boolean => value > 0 && Number.isFinite(value);
+/** From a thousandth of a millimetre to a thousand kilometres: what lies outside is a slip of the pen. */
+const positive = (value: number): boolean => value >= 1e-3 && value <= 1e9;
 
 /** Widest gap, around the circle, between the places 0, step, 2·step … taken modulo 1. */
 const widestGap = (step: number, marks: number): number => {
@@ -47,8 +48,9 @@ const widestGap = (step: number, marks: number): number => {
  * A line along the rows is always in step. A line has to cross one full machine pass, since residue is
  * thrown unevenly across it.
  *
- * @returns `science/not-a-length` unless spacing, row spacing and pass width are above 0 and finite,
- * `science/not-an-angle` outside 0 to 90, `science/no-marks-read` without a mark. Cautions
+ * @returns `science/not-a-length` unless spacing, row spacing and pass width are above 0 and possible,
+ * `science/not-an-angle` outside 0 to 90, `science/no-marks-read` without a mark, `science/not-a-count` for more
+ * than 10 000 marks, which no rope has. Cautions
  * `science/in-step-with-rows` and `science/less-than-one-pass`; what was not said is not checked.
  *
  * Source: Rickman, Waldman, Morrison & McCool 1996 for the failure; geometry for the rule.
@@ -64,6 +66,7 @@ export const checkLayout = (layout: LineLayout): Result<LayoutCheck> => {
   if (!(angleToRowsDeg >= 0 && angleToRowsDeg <= 90))
     return failed("science/not-an-angle", { angle: String(angleToRowsDeg) });
   if (!(Number.isSafeInteger(marks) && marks > 0)) return failed("science/no-marks-read");
+  if (marks > MOST_MARKS) return failed("science/not-a-count", { count: String(marks) });
   const stepMm = markSpacingMm * Math.sin((angleToRowsDeg * Math.PI) / 180);
   const acrossMm = (marks - 1) * stepMm;
   const cautions: Caution[] = [];

@@ -6,7 +6,8 @@ import { failed, ok, type Result } from "../../record/result.ts";
  * parts with the largest remainders. Equal remainders: the larger part first, then the one named first.
  *
  * @param counts amounts of any unit, 0 or more
- * @returns `science/nothing-read` when all are 0 or there are none, `science/not-a-count` for a negative or
+ * @returns `science/nothing-read` when all are 0, there are none, or they are too
+ * large to be added up, `science/not-a-count` for a negative or
  * not finite one
  *
  * Source: largest-remainder rounding, common practice.
@@ -21,7 +22,7 @@ export const percentagesThatSum = <K extends string>(
   const bad = entries.find(([, count]) => !(Number.isFinite(count) && count >= 0));
   if (bad !== undefined) return failed("science/not-a-count", { field: bad[0], count: String(bad[1]) });
   const sum = entries.reduce((total, [, count]) => total + count, 0);
-  if (!(sum > 0 && Number.isFinite(sum))) return failed("science/nothing-read");
+  if (!(sum > 0 && Number.isFinite(100 * sum))) return failed("science/nothing-read");
   const parts = entries.map(([key, count]) => {
     const exact = (100 * count) / sum;
     // 100·count/sum of a whole percentage may come out a hair below it.

@@ -58,7 +58,8 @@ const isLength = (value: number): boolean => Number.isFinite(value) && value > 0
 export const insideAreaM2 = ([first, second]: Inside): Result<number> => {
   const across = second ?? first;
   if (!(isLength(first) && isLength(across))) return failed("science/not-a-ring");
-  return ok((Math.PI * first * across) / 4);
+  const areaM2 = (Math.PI * first * across) / 4;
+  return isLength(areaM2) ? ok(areaM2) : failed("science/not-a-ring");
 };
 
 /** The sizes that areas are worked out from. */
@@ -99,11 +100,14 @@ export const ringArea = (set: Sizes, ring: InRing): Result<RingArea> => {
   if (!wall.ok) return wall;
   if (set.innerOutsideM === null) cautions.push({ code: "science/ring-wall-not-measured", facts: {} });
   const areaM2 = outer.value - Math.max(inner.value, wall.value);
-  return areaM2 > 0 ? ok({ areaM2, cautions }) : failed("science/not-a-ring");
+  return isLength(areaM2) ? ok({ areaM2, cautions }) : failed("science/not-a-ring");
 };
 
+/** A reading of a ring in metres that is more than this is a slip of the pen. */
+const FARTHEST_READING_M = 1000;
+
 const meanOf = (values: readonly number[]): number | null => {
-  if (values.length === 0 || !values.every((value) => Number.isFinite(value))) return null;
+  if (values.length === 0 || !values.every((value) => Math.abs(value) <= FARTHEST_READING_M)) return null;
   return values.reduce((sum, value) => sum + value, 0) / values.length;
 };
 

@@ -66,7 +66,11 @@ export const carbonToNitrogenFromNitrogen = (
   nitrogenShare: number,
   carbonShare: number = CARBON_SHARE,
 ): Result<number> =>
-  nitrogenShare > 0 && nitrogenShare <= 0.2 && carbonShare >= 0.2 && carbonShare <= 0.7
+  nitrogenShare > 0 &&
+  nitrogenShare <= 0.2 &&
+  Number.isFinite(1 / nitrogenShare) &&
+  carbonShare >= 0.2 &&
+  carbonShare <= 0.7
     ? ok(carbonShare / nitrogenShare)
     : failed("science/out-of-bounds", { what: "nitrogen", least: 0, most: 0.2 });
 

@@ -21,7 +21,8 @@ export interface Shows {
 }
 
 const showsWith = (spread: number, n: number, few: Problem["code"]): Result<Shows> => {
-  if (n < SAMPLES_FOR_A_RANGE) return failed(few, { needs: SAMPLES_FOR_A_RANGE, has: n });
+  if (n < SAMPLES_FOR_A_RANGE)
+    return failed(few, { needs: SAMPLES_FOR_A_RANGE, has: Number.isFinite(n) ? n : 0 });
   const t = studentQuantile((1 + CONFIDENCE_LEVEL) / 2, n - 1);
   if (!t.ok) return t;
   const smallest = smallestVisible(spread, n, {

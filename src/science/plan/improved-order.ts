@@ -3,6 +3,8 @@ import { type Distances, legM } from "./distances.ts";
 
 /** What a change has to save, in metres, so that rounding never goes round in circles. */
 const WORTH_M = 1e-6;
+/** Distances that differ there and back could go round in circles; a walk of 300 places takes some hundred rounds. */
+const MOST_ROUNDS = 10_000;
 /** Most neighbours that are moved together. */
 const MOVED_TOGETHER = 3;
 
@@ -105,11 +107,12 @@ const nearestFirst = (distances: Distances): readonly number[] => {
  */
 export const improvedOrder = (distances: Distances, back: boolean): readonly number[] => {
   let order = nearestFirst(distances);
-  for (;;) {
+  for (let round = 0; round < MOST_ROUNDS; round++) {
     const turn = bestTurn(distances, order, back);
     const move = bestMove(distances, order, back);
     const best = move.savedM > turn.savedM ? move : turn;
     if (best.savedM <= WORTH_M) return order;
     order = best.order();
   }
+  return order;
 };

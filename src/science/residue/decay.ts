@@ -43,7 +43,8 @@ export const rotByTemperature = (meanC: number, { shiftC, bestC }: RotCurve = ST
   // The curve is even about −A: without this, deep frost would rot straw as heat does.
   if (above <= 0) return ok(0);
   const part = (above / whole) ** 2;
-  return ok(Math.min(1, Math.max(0, 2 * part - part ** 2)));
+  // Beyond √2 of the best the curve is below nothing, and its squares soon beyond all numbers.
+  return ok(part >= 2 ? 0 : Math.min(1, Math.max(0, 2 * part - part ** 2)));
 };
 
 /**

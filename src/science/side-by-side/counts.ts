@@ -70,6 +70,8 @@ export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison
   const [first, second] = turned ? [rateOf(b), rateOf(a)] : [rateOf(a), rateOf(b)];
   const chance = rateRatioChance(first, second, unevenness.value);
   if (!chance.ok) return chance;
+  const value = (first.count * second.effort) / (second.count * first.effort);
+  if (!Number.isFinite(value)) return failed("science/no-number");
   const method: MethodId = unevenness.value.varianceToMean > 1 ? "rate-ratio-scaled" : "rate-ratio-exact";
   const range = intervalOf(first, second, unevenness.value, CONFIDENCE_LEVEL, method);
   const likely = intervalOf(first, second, unevenness.value, LIKELY_LEVEL, method);
@@ -80,7 +82,7 @@ export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison
   const methods: MethodId[] = [method, "words-of-difference"];
   return ok({
     scale: "ratio",
-    value: (first.count * second.effort) / (second.count * first.effort),
+    value,
     unit: "1",
     range,
     likely,

@@ -103,13 +103,15 @@ export const comparePairs = (
 ): Result<PairsComparison> => {
   const worked = differencesOf(pairs, scale);
   if (!worked.ok) return worked;
-  const { each, raised, size } = worked.value;
-  const points = [...each].map(([label, some]) => ({ label, number: sumOf(some) / some.length }));
+  const { each: byLabel, raised, size } = worked.value;
+  const points = [...byLabel].map(([label, some]) => ({ label, number: sumOf(some) / some.length }));
   const n = points.length;
   if (n === 0) return failed("science/nothing-read");
   const differences = points.map(({ number }) => number);
   const value = shownValue(scale, sumOf(differences) / n);
   if (!value.ok) return value;
+  const each = points.map(({ label, number }) => ({ label, value: shownOn(scale, number) }));
+  if (!each.every((point) => Number.isFinite(point.value))) return failed("science/no-number");
   const test = pairedStudent(differences, size);
   const method: MethodId = scale === "ratio" ? "paired-ratios-t" : "paired-t";
   const methods: MethodId[] = [method, "sign-flip", "words-of-difference"];
@@ -121,7 +123,7 @@ export const comparePairs = (
     ...studentParts(test, n, scale, method),
     n,
     sampledBy: by === "edge-spots" ? "spots" : by === "farms" ? "farms" : "pairs",
-    cautions: cautionsOf(n, [...each.values()].filter((some) => some.length > 1).length, raised, by),
+    cautions: cautionsOf(n, [...byLabel.values()].filter((some) => some.length > 1).length, raised, by),
     methods,
     sources: sourcesOf(methods),
     plan: planFor(
@@ -130,7 +132,7 @@ export const comparePairs = (
       "pairs",
       scale,
     ),
-    each: points.map(({ label, number }) => ({ label, value: shownOn(scale, number) })),
+    each,
     signFlip: signFlip(differences, seed),
     signedRank: signedRank(differences),
   });

@@ -22,7 +22,7 @@ export interface Needed {
 
 export interface ComparisonPlan {
   readonly design: TestDesign;
-  /** As the person named it: a difference above 0, or a ratio above 1. */
+  /** As the person named it: a difference above 0, or a ratio above 1; 0 for what is no number. */
   readonly worthwhile: number;
   /** In all, not in addition. */
   readonly needed: Result<Needed>;
@@ -83,7 +83,8 @@ export const planFor = (
   const difference = scale === "ratio" ? Math.log(worthwhile) : worthwhile;
   if (!(difference > 0 && Number.isFinite(difference))) {
     const none = failed("science/no-worthwhile-difference");
-    return { design, worthwhile, needed: none, power: none, smallestVisible: none };
+    const named = Number.isFinite(worthwhile) ? worthwhile : 0;
+    return { design, worthwhile: named, needed: none, power: none, smallestVisible: none };
   }
   const wanted = { design, level: CONFIDENCE_LEVEL, power: WANTED_POWER };
   const smallest = smallestVisible(spread.spread, spread.n, wanted);

@@ -25,7 +25,7 @@ export interface ClusterRatio {
  *
  * @param clusters in any order; empty clusters (size 0) leave both sums
  * @returns `science/nothing-read` when no cluster holds an element; `science/no-number` when a total is not
- * finite or a size is negative or not finite. All clusters alike give a standard error of 0.
+ * finite, a size is negative or not finite, or they are too large to be squared. All clusters alike give a standard error of 0.
  *
  * Source: Lohr 1999, Sampling: Design and Analysis, chapter 5, example 5.2 (p. 137).
  *
@@ -46,12 +46,15 @@ export const clusterRatio = (clusters: readonly Cluster[]): Result<ClusterRatio>
     0,
   );
   const standardError = Math.sqrt((n / (n - 1)) * squares) / size ** 2;
+  const ratio = total / size;
+  if (!(Number.isFinite(ratio) && (n < 2 || Number.isFinite(standardError))))
+    return failed("science/no-number");
   return ok({
-    ratio: total / size,
+    ratio,
     total,
     size,
     clusters: n,
     // Readings turned from inches carry rounding: a spread of that size is none.
-    standardError: n < 2 ? null : standardError <= Math.abs(total / size) * 1e-12 ? 0 : standardError,
+    standardError: n < 2 ? null : standardError <= Math.abs(ratio) * 1e-12 ? 0 : standardError,
   });
 };

@@ -18,6 +18,7 @@ const rangeAbout = (
   const t = studentQuantile((1 + CONFIDENCE_LEVEL) / 2, n - 1);
   if (!t.ok) return t;
   const half = t.value * standardError;
+  if (!Number.isFinite(mean + half)) return failed("science/no-number");
   return ok({
     // A thickness or height cannot be less than nothing.
     lower: Math.max(0, mean - half),

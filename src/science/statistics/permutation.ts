@@ -18,7 +18,8 @@ const MOST_EXACT = 200_000;
 export const waysToChoose = (all: number, chosen: number): number => {
   if (chosen < 0 || chosen > all) return 0;
   let ways = 1;
-  for (let k = 1; k <= Math.min(chosen, all - chosen); k++) ways = (ways * (all - k + 1)) / k;
+  for (let k = 1; k <= Math.min(chosen, all - chosen) && Number.isFinite(ways); k++)
+    ways = (ways * (all - k + 1)) / k;
   return Math.round(ways);
 };
 

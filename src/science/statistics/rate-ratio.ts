@@ -81,8 +81,10 @@ export const rateRatioRange = (
   if (high !== null && !high.ok) return high;
   // Counts that are worth next to nothing leave a share that cannot be told from all.
   const upper = high === null ? null : 1 / toRatio(high.value, b, a);
+  const lower = toRatio(low.value, a, b);
+  if (!Number.isFinite(lower)) return failed("science/no-number");
   return ok({
-    lower: toRatio(low.value, a, b),
+    lower,
     upper: upper !== null && Number.isFinite(upper) ? upper : null,
   });
 };

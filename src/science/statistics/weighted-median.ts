@@ -23,11 +23,13 @@ export const weightedMedian = (items: readonly Weighted[]): Result<number> => {
       return failed("science/no-number");
   const sorted = [...items].sort((a, b) => a.value - b.value || a.weight - b.weight);
   const half = sorted.reduce((sum, item) => sum + item.weight, 0) / 2;
+  if (!Number.isFinite(half)) return failed("science/no-number");
   let below = 0;
   for (const [index, { value, weight }] of sorted.entries()) {
     below += weight;
     // Sums of weights carry rounding: a hair short of half is half.
-    if (Math.abs(below - half) <= half * 1e-12) return ok((value + (sorted[index + 1]?.value ?? value)) / 2);
+    if (Math.abs(below - half) <= half * 1e-12)
+      return ok(value / 2 + (sorted[index + 1]?.value ?? value) / 2);
     if (below > half) return ok(value);
   }
   return failed("science/nothing-read");

@@ -69,7 +69,8 @@ export const compositeCurveNumber = (
   if (!parts.every(({ curveNumber }) => isCurveNumber(curveNumber)))
     return failed("science/not-a-curve-number");
   const whole = parts.reduce((sum, { area }) => sum + area, 0);
-  return ok(Math.round(parts.reduce((sum, { area, curveNumber }) => sum + area * curveNumber, 0) / whole));
+  const mean = parts.reduce((sum, { area, curveNumber }) => sum + (area / whole) * curveNumber, 0);
+  return isCurveNumber(mean) ? ok(Math.round(mean)) : failed("science/not-an-area");
 };
 
 /** How wet the ground was before the storm, as the handbook has it. */

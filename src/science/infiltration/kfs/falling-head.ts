@@ -23,7 +23,8 @@ export interface FallingHead {
  * the one to use, since the wetness before it has to be known.
  *
  * @param waterC temperature of the water; null when not measured
- * @returns `science/not-a-depth`, `science/not-a-time`, `science/not-a-moisture-gap`, `science/not-an-alpha`
+ * @returns `science/not-a-depth`, `science/not-a-time`, `science/not-a-moisture-gap`, `science/not-an-alpha`,
+ * `science/not-a-length` for a ring that stands less than nothing deep
  *
  * Source: Philip 1992; Bagarello, Iovino & Elrick 2004 (from memory, proved by integration).
  *
@@ -37,6 +38,8 @@ export const fallingHeadKfs = (pour: FallingHead, waterC: number | null): Result
   if (!isAbove0(minutes)) return failed("science/not-a-time");
   if (!(gap > 0 && gap < 1)) return failed("science/not-a-moisture-gap");
   if (!isAbove0(alphaPerMm)) return failed("science/not-an-alpha");
+  if (insertionMm !== null && !(insertionMm >= 0 && Number.isFinite(insertionMm)))
+    return failed("science/not-a-length", { value: String(insertionMm) });
   const driven = depth + 1 / alphaPerMm;
   const rest = 1 - gap;
   const logarithm = Math.log1p((rest * depth) / (gap * driven));

@@ -45,5 +45,7 @@ export const conductivityAt20 = (mmPerH: number, celsius: number): Result<number
   const viscosity = waterViscosity(celsius);
   if (!viscosity.ok) return viscosity;
   const at20 = waterViscosity(20);
-  return at20.ok ? ok((mmPerH * viscosity.value) / at20.value) : at20;
+  if (!at20.ok) return at20;
+  const mmPerHAt20 = (mmPerH * viscosity.value) / at20.value;
+  return Number.isFinite(mmPerHAt20) ? ok(mmPerHAt20) : failed("science/not-a-rate");
 };
