@@ -1,6 +1,6 @@
 /** Whether the rate of a ring has levelled off, and how long it would take. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import { LEVEL_SPAN, LEVEL_SPREAD, LEVEL_STEPS, LEVEL_UNEVEN } from "../constants.ts";
+import { LEVEL_SPAN, LEVEL_SPREAD, LEVEL_STEPS, LEVEL_UNEVEN, LONGEST_MIN } from "../constants.ts";
 import type { Caution, Estimate } from "../estimate.ts";
 import { type MethodId, sourcesOf } from "../methods.ts";
 import { lastStretch } from "./last-stretch.ts";
@@ -159,4 +159,21 @@ export const levellingOf = (soaking: Soaking): Result<Levelling> => {
             })
           : minutesUntilLevel(soaking, fromMin, toMin),
   });
+};
+
+/**
+ * How long each of three intervals has to last for this ruler to tell whether the rate has levelled off: as
+ * long as the water takes to fall by 20 of its steps.
+ *
+ * @param mmPerH the rate just now
+ * @returns minutes; `science/nothing-soaked-yet` for a rate of nothing, `science/levels-not-in-a-day` when
+ * three of them are longer than a day
+ *
+ * @example
+ * minutesForRuler(60, 1).value // => 20
+ */
+export const minutesForRuler = (mmPerH: number, stepMm: number): Result<number> => {
+  if (!(mmPerH > 0)) return failed("science/nothing-soaked-yet");
+  const minutes = (60 * LEVEL_STEPS * stepMm) / mmPerH;
+  return 3 * minutes <= LONGEST_MIN ? ok(minutes) : failed("science/levels-not-in-a-day");
 };

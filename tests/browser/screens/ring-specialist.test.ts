@@ -1,3 +1,4 @@
+import type { Locator } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { entriesAt, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
@@ -43,11 +44,11 @@ beforeAll(async () => {
 afterAll(() => phone.close());
 
 /** In the middle of the screen: at its edge the keys that stay under the thumb would lie over it. */
-const open = async () => {
-  const door = phone.chromium.page.locator("summary", { hasText: "For the specialist" });
-  await door.evaluate((element) => element.scrollIntoView({ block: "center" }));
-  await door.tap();
+const tapInMiddle = async (what: Locator) => {
+  await what.evaluate((element) => element.scrollIntoView({ block: "center" }));
+  await what.tap();
 };
+const open = () => tapInMiddle(phone.chromium.page.locator("summary", { hasText: "For the specialist" }));
 const MODELS = /Kostiakov|Philip|Horton|Green and Ampt|AICc|Kfs/u;
 const text = async (): Promise<string> => (await phone.chromium.page.locator("main").textContent()) ?? "";
 
@@ -107,12 +108,12 @@ it("goes by another kind of soil when it is chosen", async () => {
 });
 
 it("says how it was worked out, and hands a table over", async () => {
-  await phone.chromium.page
-    .getByRole("button", { name: /How this was worked out.*For the specialist/u })
-    .tap();
+  await tapInMiddle(
+    phone.chromium.page.getByRole("button", { name: /How this was worked out.*For the specialist/u }),
+  );
   await phone.reads("Horton (1940)");
   const download = phone.chromium.page.waitForEvent("download");
-  await phone.chromium.page.getByRole("button", { name: /table \(CSV\)/u }).tap();
+  await tapInMiddle(phone.chromium.page.getByRole("button", { name: /table \(CSV\)/u }));
   const file = await (await download).createReadStream();
   let csv = "";
   for await (const chunk of file) csv += String(chunk);

@@ -11,7 +11,7 @@ import type { DayRing } from "./day.ts";
 import { doubtsIn } from "./doubt-panels.tsx";
 import { depthFigure } from "./figures.ts";
 import { resultOf } from "./result.ts";
-import { levellingWord } from "./result-words.ts";
+import { levellingWord, standsStill } from "./result-words.ts";
 import { lastRise } from "./rose.ts";
 import { minutesRun, nextReading, stageOf, whyStopped } from "./status.ts";
 import { RING_WORDS, type RingWords } from "./words.ts";
@@ -59,8 +59,9 @@ const runningWords = (words: RingWords, ring: DayRing, runs: number | null): rea
   const burrow = has("burrow") ? [happenings.burrow.toLowerCase()] : [];
   if (has("leaked")) return [board.leaked, ...burrow];
   if (lastRise(ring) !== null) return [board.rose, ...burrow];
-  if (result.levelling.ok) return [levellingWord(words, result), ...burrow];
-  return runs === null ? burrow : [board.running(runs), ...burrow];
+  const still = standsStill(words, result) === null ? [] : [board.standsStill];
+  if (result.levelling.ok) return [...still, levellingWord(words, result), ...burrow];
+  return runs === null ? [...still, ...burrow] : [...still, board.running(runs), ...burrow];
 };
 
 /** The state of a ring in words: what needs somebody's eyes first. */

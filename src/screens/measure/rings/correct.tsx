@@ -180,7 +180,7 @@ const Correcting = (props: {
           {common.done}
         </Key>
       </div>
-      {entry.type === "gone" ? (
+      {entry.type === "gone" || (entry.type === "happened" && entry.what !== "missed-reading") ? (
         <Key off={busy} onPress={takeOut}>
           {words.readings.takeOut}
         </Key>

@@ -7,7 +7,9 @@ import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { RING_WORDS } from "./words.ts";
 
+/** The width of a phone's page; below `NARROW` there is room for fewer numbers. */
 const WIDE = 358;
+const NARROW = 300;
 const LEFT = 44;
 const RIGHT = 14;
 const TOP = 14;
@@ -36,6 +38,7 @@ const ticks = ({ end, step }: { readonly end: number; readonly step: number }): 
 export const Curve = (props: {
   readonly points: readonly SoakPoint[];
   readonly highPx: number;
+  readonly widePx?: number;
   /** The same in figures, below it. */
   readonly table: boolean;
 }) => {
@@ -43,10 +46,12 @@ export const Curve = (props: {
   const ring = useWordsOf(RING_WORDS).curve;
   const unit = settings.value.habits.depthSoaked;
   const high = props.highPx;
+  const wide = props.widePx ?? WIDE;
+  const [partsAcross, partsUp] = wide < NARROW ? [2, 2] : [4, 3];
   const points = props.points.map(({ atMin, mm }) => ({ atMin, depth: inUnit(mm / 1000, unit) }));
-  const across = axisFor(Math.max(10, ...points.map(({ atMin }) => atMin)), 4);
-  const up = axisFor(Math.max(unit === "in" ? 0.4 : 10, ...points.map(({ depth }) => depth)), 3);
-  const x = (atMin: number): number => LEFT + (atMin / across.end) * (WIDE - LEFT - RIGHT);
+  const across = axisFor(Math.max(10, ...points.map(({ atMin }) => atMin)), partsAcross);
+  const up = axisFor(Math.max(unit === "in" ? 0.4 : 10, ...points.map(({ depth }) => depth)), partsUp);
+  const x = (atMin: number): number => LEFT + (atMin / across.end) * (wide - LEFT - RIGHT);
   const y = (depth: number): number => high - BELOW - (Math.max(0, depth) / up.end) * (high - BELOW - TOP);
   const path = points.map(({ atMin, depth }) => `${x(atMin).toFixed(1)} ${y(depth).toFixed(1)}`).join("L");
   const last = points.at(-1);
@@ -55,7 +60,7 @@ export const Curve = (props: {
     <>
       <svg
         class="curve"
-        viewBox={`0 0 ${WIDE} ${high}`}
+        viewBox={`0 0 ${wide} ${high}`}
         role="img"
         aria-label={
           last === undefined || points.length < 2
@@ -65,7 +70,7 @@ export const Curve = (props: {
       >
         {ticks(up).map((depth) => (
           <g key={depth}>
-            <path class="curve-grid" d={`M${LEFT} ${y(depth)}H${WIDE - RIGHT}`} />
+            <path class="curve-grid" d={`M${LEFT} ${y(depth)}H${wide - RIGHT}`} />
             <text class="curve-text end" x={LEFT - 6} y={y(depth) + 5}>
               {number(depth)}
             </text>
@@ -81,13 +86,13 @@ export const Curve = (props: {
             )}
           </g>
         ))}
-        <text class="curve-text end" x={WIDE} y={high - 9}>
+        <text class="curve-text end" x={wide} y={high - 9}>
           {`${number(across.end)} min`}
         </text>
         <text class="curve-text" x={LEFT + 5} y={TOP + 2}>
           {unit}
         </text>
-        <path class="curve-axis" d={`M${LEFT} ${TOP - 8}V${high - BELOW}H${WIDE - RIGHT}`} />
+        <path class="curve-axis" d={`M${LEFT} ${TOP - 8}V${high - BELOW}H${wide - RIGHT}`} />
         {points.length > 1 ? <path class="curve-line" d={`M${path}`} /> : null}
         {points.map(({ atMin, depth }) => (
           <circle key={atMin} class="curve-point" cx={x(atMin)} cy={y(depth)} r="4" />

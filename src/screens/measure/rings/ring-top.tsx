@@ -9,9 +9,9 @@ import { Curve } from "./curve.tsx";
 import type { DayRing } from "./day.ts";
 import { doubtsIn } from "./doubt-panels.tsx";
 import { lostBy } from "./event-panels.tsx";
-import { depthFigure, depthText, minutesText } from "./figures.ts";
+import { depthFigure, minutesText } from "./figures.ts";
 import { resultOf } from "./result.ts";
-import { headlineText, saidBeside } from "./result-words.ts";
+import { headlineCells, saidBeside } from "./result-words.ts";
 import type { RingModel } from "./ring-model.ts";
 import { lastRise } from "./rose.ts";
 import { sayLast } from "./say.ts";
@@ -87,8 +87,6 @@ export const RingTop = (props: {
   const doubts = doubtsIn(ring);
   const lost = stageOf(ring) === "running" ? lostBy(ring) : null;
   const rise = lastRise(ring);
-  const headline = headlineText(words, result, habits);
-  const guess = props.guessMm === null ? "" : words.result.guessed(depthText(props.guessMm, habits));
   const notice = (open: "doubts" | "lost" | "rose", text: string) => (
     <button type="button" class="key ring-notice" data-opens={open} onClick={() => model.open(open)}>
       {text}
@@ -97,19 +95,29 @@ export const RingTop = (props: {
   return (
     <main class="running ring-top">
       <Question ring={ring} now={props.now} />
-      <div class="figure">
-        <p class="big">
-          {figure === null ? "–" : figure.value}
-          <small> {figure === null ? habits.depthSoaked : figure.unit}</small>
-        </p>
-        <p>
-          {soFar === null
-            ? words.result.nothingYet
-            : words.result.soFar(minutesText(Math.floor(soFar.atMin)))}
-          <br />
-          <b>{headline === "" ? guess : headline}</b>
-        </p>
+      <div class="ring-now">
+        <div class="figure">
+          <p class="big">
+            {figure === null ? "–" : figure.value}
+            <small> {figure === null ? habits.depthSoaked : figure.unit}</small>
+          </p>
+          <p>{soFar === null ? words.result.nothingYet : words.result.soFar(Math.floor(soFar.atMin))}</p>
+        </div>
+        <div class="ring-curve">
+          <Curve points={soaking.ok ? soaking.value.curve : []} widePx={210} highPx={122} table={false} />
+        </div>
       </div>
+      <dl class="ring-headline">
+        {headlineCells(words, result, props.guessMm, habits).map(({ of, value, guessed }) => (
+          <div key={of}>
+            <dt>{of}</dt>
+            <dd>
+              <b>{value ?? "–"}</b>
+              {guessed === null ? null : <small>{guessed}</small>}
+            </dd>
+          </div>
+        ))}
+      </dl>
       {doubts > 0 ? (
         notice("doubts", words.doubts.open(doubts))
       ) : lost !== null ? (
@@ -119,9 +127,6 @@ export const RingTop = (props: {
       ) : (
         <p class="ring-said">{saidBeside(catalogue, words, ring, result, habits, sentences).join(" ")}</p>
       )}
-      <div class="ring-curve">
-        <Curve points={soaking.ok ? soaking.value.curve : []} highPx={150} table={false} />
-      </div>
       <p class="last">{last === null ? "" : sayLast(words, catalogue.common.tongue, last)}</p>
     </main>
   );

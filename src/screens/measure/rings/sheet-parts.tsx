@@ -55,7 +55,7 @@ export const SheetHeadline = ({ sheet }: Of) => {
           <Line what={words.sheet.levelling}>
             {levelling.ok ? (
               <>
-                {levellingText(catalogue, words, levelling.value, habits, sentences)}{" "}
+                {levellingText(catalogue, words, levelling.value, sheet.ring.set.stepMm, habits, sentences)}{" "}
                 {words.sheet.rate3(levelling.value.rates.map((rate) => rateText(rate, habits)).join(", "))}
               </>
             ) : (

@@ -219,19 +219,22 @@ const english = {
   },
   result: {
     nothingYet: "soaked in so far: not known yet",
-    soFar: (time: string) => `soaked in after ${time}`,
-    after: (depth: string, count: number) => `${depth} after ${number(count)} min`,
-    guessed: (depth: string) => `guessed: ${depth} after 60 min`,
+    soFar: (count: number) => `soaked in after ${number(count)} min`,
+    afterMin: (count: number) => `${number(count)} min`,
+    guessed: (depth: string) => `guessed ${depth}`,
     leaked: "It leaked: nothing after that counts.",
     wetting: "The first pour only wets the ground: it is kept, and not compared.",
-    burrow: "A burrow in the ring counts and is named.",
-    crack: "A crack in the ring counts and is named.",
-    lastHalfHour: (rate: string) => `${rate} over the last half hour.`,
+    burrow: "The burrow counts and is named.",
+    crack: "The crack counts and is named.",
+    lastHalfHour: "last ½ h",
+    standsStill: (why: string) => `Depth stands still: ${why}.`,
     levelledOff: (rate: string) => `Levelled off at ${rate}.`,
     stillSlowing: (rate: string) => `Still slowing, ${rate} just now.`,
     moreMin: (count: number) => `About ${minutes(count)} more at the least.`,
-    cannotTell: (rate: string) => `About ${rate}. Cannot tell with this ruler whether it has levelled off.`,
-    topUp: "Top up from a measured bottle to find out.",
+    cannotTell: (rate: string, each: number | null) =>
+      `About ${rate}; cannot tell with this ruler whether it has levelled off. It takes ${
+        each === null ? "" : `three intervals of ${number(each)} min, or `
+      }a top-up from a measured bottle.`,
     short: {
       "levelled-off": "levelled off",
       "still-slowing": "still slowing",
@@ -270,6 +273,7 @@ const english = {
     stopped: (why: string) => `stopped: ${why}`,
     leaked: "leaked",
     rose: "water rose: look at it",
+    standsStill: "depth stands still: look why",
     doubts: "two answers: choose",
     missing: (count: number) => `${numbers(count)} missing`,
     readBy: (name: string) => `read by ${name}`,
