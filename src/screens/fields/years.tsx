@@ -72,11 +72,11 @@ const Years = ({ now }: { readonly now: YearsNow }) => {
   );
 };
 
-/** So many days over all strips, in their order. */
+/** So many days over all strips, in their order. The newest of old grass always stands beside them. */
 const firstDays = (strips: readonly StripFound[], most: number): readonly StripFound[] => {
   let left = most;
   return strips.flatMap((strip) => {
-    const days = strip.days.slice(0, Math.max(0, left));
+    const days = strip.days.slice(0, Math.max(strip.strip === OLD_GRASS ? 1 : 0, left));
     left -= strip.days.length;
     return days.length + strip.papers.length === 0 ? [] : [{ ...strip, days }];
   });
@@ -87,12 +87,14 @@ const Year = (props: { readonly year: YearFound; readonly now: YearsNow; readonl
   const nameOf = useStripNames(props.now);
   const [most, setMost] = useState(AT_ONCE);
   const { year, said, strips } = props.year;
-  const hidden = strips.reduce((sum, { days }) => sum + days.length, 0) - most;
+  const shown = firstDays(strips, most);
+  const daysOf = (all: readonly StripFound[]): number => all.reduce((sum, { days }) => sum + days.length, 0);
+  const hidden = daysOf(strips) - daysOf(shown);
   return (
     <div class="found-year">
       <h3>{says.year(year, said)}</h3>
       {said ? null : <p class="aside">{says.notSaid}</p>}
-      {firstDays(strips, most).map(({ strip, days, papers }) => (
+      {shown.map(({ strip, days, papers }) => (
         <div key={strip ?? "field"}>
           <h4>{nameOf(strip)}</h4>
           {strip === OLD_GRASS ? <p class="aside">{says.yardstick}</p> : null}

@@ -88,6 +88,10 @@ it("shows its fields, and says on each that it is the example farm", async () =>
   await phone.touch("Rushmere Piece");
   await phone.reads("This is the example farm.");
   await phone.reads("straw carried off");
+  // Old grass is measured every year, and is the yardstick beside the strips and none of them.
+  await phone.chromium.page.getByRole("heading", { name: "Old-grass spot, Old grass by the well" }).waitFor();
+  const names = await phone.chromium.page.locator(".field-years h4").allInnerTexts();
+  expect(names.filter((name) => /old.grass/i.test(name))).toEqual(["Old-grass spot, Old grass by the well"]);
   await shot("field");
   await phone.goTo("#/fields");
   await phone.touch("Low Ridge");
@@ -99,6 +103,7 @@ it("today's visit has rings that run and a hole that waits", async () => {
   await phone.goTo("#/measure");
   await phone.touch("Rushmere Piece");
   await phone.reads("Today in Rushmere Piece");
+  await phone.reads("Old-grass spot: Old grass by the well");
   await shot("visit");
   const visit = /#\/visit\/(visit-[0-9a-f]+)/.exec(phone.chromium.page.url())?.[1] ?? "";
   expect(visit).toContain(DEMO_MARK);
