@@ -55,3 +55,16 @@ export const wormsFound = ({ found, settled }: Pick<HoleCount, "found" | "settle
   if (bad !== undefined) return failed("science/not-a-count", { count: String(bad) });
   return ok(counts.reduce((sum, count) => sum + count, 0));
 };
+
+/**
+ * The side of the square hole that is as large: one number for the size of a hole, to tell unlike ones apart.
+ *
+ * @returns `science/no-hole-size` as `holeAreaM2`
+ *
+ * @example
+ * squareSideM([0.25, 0.16]).value // => ≈ 0.2
+ */
+export const squareSideM = (sidesM: HoleCount["sidesM"]): Result<number> => {
+  const area = holeAreaM2(sidesM);
+  return area.ok ? ok(Math.sqrt(area.value)) : area;
+};

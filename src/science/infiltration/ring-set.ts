@@ -62,6 +62,35 @@ export const insideAreaM2 = ([first, second]: Inside): Result<number> => {
   return isLength(areaM2) ? ok(areaM2) : failed("science/not-a-ring");
 };
 
+/**
+ * The diameter of the round ring that is as large.
+ *
+ * @returns metres; `science/not-a-ring` as `insideAreaM2`
+ *
+ * @example
+ * roundDiameterM([0.16, 0.25]).value // => ≈ 0.2
+ */
+export const roundDiameterM = (inside: Inside): Result<number> => {
+  const area = insideAreaM2(inside);
+  return area.ok ? ok(Math.sqrt((4 * area.value) / Math.PI)) : area;
+};
+
+/**
+ * By how much two measures of a ring at right angles differ, when that is more than a round ring would.
+ *
+ * @returns a share of the smaller one; null when it is round, or one was not measured or is no length
+ *
+ * @example
+ * outOfRoundShare([0.3, 0.31]) // => ≈ 0.0333
+ */
+export const outOfRoundShare = ([first, second]: readonly [number | null, number | null]): number | null => {
+  if (first === null || second === null || !(isLength(first) && isLength(second))) return null;
+  const smaller = Math.min(first, second);
+  const share = Math.abs(first - second) / smaller;
+  // A hair more, so that 30 cm and 30.6 cm are not told apart from 2 % by the last bit.
+  return share > OUT_OF_ROUND + 1e-9 && Number.isFinite(share) ? share : null;
+};
+
 /** The sizes that areas are worked out from. */
 export type Sizes = Pick<RingSet, "insideM" | "outerInsideM" | "innerOutsideM">;
 
@@ -84,8 +113,7 @@ export const ringArea = (set: Sizes, ring: InRing): Result<RingArea> => {
   if (!inner.ok) return inner;
   const cautions: Caution[] = [];
   const roundness = (inside: Inside): void => {
-    const [first, second] = inside;
-    if (second !== null && Math.abs(first - second) > OUT_OF_ROUND * Math.min(first, second))
+    if (outOfRoundShare(inside) !== null)
       cautions.push({ code: "science/ring-out-of-round", facts: { percent: OUT_OF_ROUND * 100 } });
   };
   if (ring === "inner") {

@@ -2,6 +2,7 @@
 import { failed, ok, type Result } from "../../record/result.ts";
 import { LIKELY_LEVEL } from "../constants/comparison.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
+import { holeAreaM2 } from "../earthworms/hole-count.ts";
 import type { Caution, Interval } from "../estimate.ts";
 import { type MethodId, sourcesOf } from "../methods.ts";
 import {
@@ -97,3 +98,46 @@ export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison
     unevenness: unevenness.value,
   });
 };
+
+/**
+ * Holes as counts of equal samples: each is one hole, or its area.
+ *
+ * @param holes with what was found in them, in any order
+ * @returns `science/nothing-read` for none, `science/not-a-count`, `science/no-hole-size` as `holeAreaM2`, `science/unlike-sizes` when areas
+ * are to be compared and differ
+ *
+ * @example
+ * equalCounts([{ worms: 3, sidesM: [0.2, 0.2] }, { worms: 5, sidesM: [0.2, 0.2] }], "m2").value // => { counts: [3, 5] }
+ */
+export const equalCounts = (
+  holes: readonly { readonly worms: number; readonly sidesM: readonly [number, number] | null }[],
+  per: "hole" | "m2",
+): Result<CountsOf> => {
+  const counts = holes.map(({ worms }) => worms);
+  const [first] = holes;
+  if (first === undefined) return failed("science/nothing-read");
+  const bad = counts.find((count) => !(Number.isSafeInteger(count) && count >= 0));
+  if (bad !== undefined) return failed("science/not-a-count", { count: String(bad) });
+  if (per === "hole") return ok({ counts, effortEach: 1 });
+  const area = holeAreaM2(first.sidesM);
+  if (!area.ok) return area;
+  const alike = holes.every(({ sidesM }) => {
+    const other = holeAreaM2(sidesM);
+    // Sides typed in inches carry rounding.
+    return other.ok && Math.abs(other.value / area.value - 1) < 1e-9;
+  });
+  return alike ? ok({ counts, effortEach: area.value }) : failed("science/unlike-sizes");
+};
+
+/**
+ * As many samples on each side as tell as much as unlike numbers do: the harmonic mean, rounded down, since the
+ * variance of a difference goes by `1/a + 1/b`.
+ *
+ * @param a samples on one side, 1 or more
+ * @returns 0 when a side has none
+ *
+ * @example
+ * samplesEachSide(3, 6) // => 4
+ */
+export const samplesEachSide = (a: number, b: number): number =>
+  a > 0 && b > 0 && Number.isFinite(a + b) ? Math.floor(2 / (1 / a + 1 / b) + 1e-9) : 0;

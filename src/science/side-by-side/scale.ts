@@ -1,6 +1,7 @@
 /** Differences for cover, ratios for worms and soaking in: how two values are set against each other. */
 import { failed, ok, type Result } from "../../record/result.ts";
 import type { Bounds } from "../estimate.ts";
+import { sumOf } from "../statistics/sample.ts";
 
 /** First less second, or first over second. */
 export type Scale = "difference" | "ratio";
@@ -48,4 +49,42 @@ export const boundsOn = (scale: Scale, range: Result<Bounds>): Result<Bounds> =>
   return Number.isFinite(bounds.lower) && Number.isFinite(bounds.upper)
     ? ok(bounds)
     : failed("science/no-number");
+};
+
+/**
+ * Several values as one: their mean, of logarithms where ratios are compared. Such a mean stands for no sample that
+ * could have been nothing, so no least comes with it.
+ *
+ * @param values in any order
+ * @returns `science/nothing-read` for none, reasons as `workedWith`; one value comes back as it is
+ *
+ * @example
+ * meanOnScale([{ value: 2, least: 1 }, { value: 8, least: 1 }], "ratio").value // => { value: 4 }
+ */
+export const meanOnScale = (values: readonly Seen[], scale: Scale): Result<Seen> => {
+  const [only] = values;
+  if (only === undefined) return failed("science/nothing-read");
+  if (values.length === 1) return ok(only);
+  const numbers: number[] = [];
+  for (const one of values) {
+    const worked = workedWith(one, scale);
+    if (!worked.ok) return worked;
+    numbers.push(worked.value.number);
+  }
+  const value = shownOn(scale, sumOf(numbers) / numbers.length);
+  return Number.isFinite(value) ? ok({ value, least: null }) : failed("science/no-number");
+};
+
+/**
+ * The least mean that so many samples could have shown: one step, or one worm, in all of them together.
+ *
+ * @param spots of one strip, all seen by the same steps
+ * @returns null where nothing is known of a least
+ *
+ * @example
+ * leastOfMean([{ value: 0, least: 1 }, { value: 3, least: 1 }]) // => 0.5
+ */
+export const leastOfMean = (spots: readonly Seen[]): number | null => {
+  const least = spots.map((spot) => spot.least).find((one) => one !== null) ?? null;
+  return least === null || !Number.isFinite(least) ? null : least / spots.length;
 };

@@ -1,9 +1,11 @@
 /** The sizes of one thing of the kit, in a few words. */
+
 import type { Kit } from "../../record/kinds/kit.ts";
 import type { UnitHabits } from "../../record/units.ts";
+import { outOfRoundShare } from "../../science/infiltration/ring-set.ts";
 import { lengthWords } from "../parts/lengths.ts";
 import { ringSizeWords, stepWords } from "./fine-lengths.ts";
-import { outOfRoundShare } from "./sizes.ts";
+
 import type { KitWords } from "./words.ts";
 
 /** The sizes of one thing, most important first. */
@@ -25,7 +27,7 @@ export const sizeWords = (words: KitWords, body: Kit, habits: UnitHabits): reado
         secondWords === firstWords
           ? words.rings.inside(firstWords)
           : words.rings.insideBoth(firstWords, secondWords),
-        ...(outOfRoundShare(first, second) === null ? [] : [words.rings.round]),
+        ...(outOfRoundShare([first, second]) === null ? [] : [words.rings.round]),
         ...(body.heightsM.length === 0 ? [] : [words.rings.high(ringSizeWords(heightM, habits))]),
         ...(body.outsideM === null ? [] : [words.rings.outsideSize(ringSizeWords(body.outsideM, habits))]),
       ];

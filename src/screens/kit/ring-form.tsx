@@ -3,6 +3,7 @@
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Ring } from "../../record/kinds/kit.ts";
+import { outOfRoundShare } from "../../science/infiltration/ring-set.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeNumber } from "../parts/numbers.ts";
 import { TONGUE } from "../parts/words.common.ts";
@@ -13,7 +14,7 @@ import { nextLetter } from "./kit-list.ts";
 import { useMeasured } from "./measured.ts";
 import { RingDrawing } from "./ring-drawing.tsx";
 import { SizeLine } from "./size-line.tsx";
-import { ACROSS, HIGH, outOfRoundShare } from "./sizes.ts";
+import { ACROSS, HIGH } from "./sizes.ts";
 import { KIT_WORDS } from "./words.ts";
 
 /** The form. `onDone` gets the ring once it is written down, nothing when it was closed without. */
@@ -45,7 +46,7 @@ export const RingForm = (props: {
     refused: widestInsideM > 0 ? kit.outsideRefused : kit.acrossRefused,
   };
   const outside = useMeasured(words, unit, wide, before?.outsideM ?? null, true);
-  const differ = outOfRoundShare(first.si ?? null, second.si ?? null);
+  const differ = outOfRoundShare([first.si ?? null, second.si ?? null]);
   const sizes = (): Sizes<Ring> | null => {
     const heightsM = heights.map(({ si }) => si);
     if (

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { HABITS } from "../../../src/record/units.ts";
+import { outOfRoundShare } from "../../../src/science/infiltration/ring-set.ts";
 import { english } from "../../../src/screens/catalogue.ts";
 import { sizeWords } from "../../../src/screens/kit/item-words.ts";
 import { kitOf, nameTaken, nextLetter, sortedKit, testsByKit } from "../../../src/screens/kit/kit-list.ts";
 import { sizeState, sizeText, sizeToKeep } from "../../../src/screens/kit/measured.ts";
-import { ACROSS, outOfRoundShare } from "../../../src/screens/kit/sizes.ts";
+import { ACROSS } from "../../../src/screens/kit/sizes.ts";
 import { KIT_WORDS } from "../../../src/screens/kit/words.ts";
 import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 import { beginSample, fieldOf, holeOf, lineOf, listedOf, ringOf } from "./kit-samples.ts";
@@ -92,10 +93,10 @@ describe("the kit in lists", () => {
 
 describe("a ring that is not round", () => {
   it("is one whose two measures differ by more than 2 %", () => {
-    expect(outOfRoundShare(0.3, 0.306)).toBeNull();
-    expect(outOfRoundShare(0.3, 0.309)).toBeCloseTo(0.03, 12);
-    expect(outOfRoundShare(0.309, 0.3)).toBeCloseTo(0.03, 12);
-    expect(outOfRoundShare(0.3, null)).toBeNull();
+    expect(outOfRoundShare([0.3, 0.306])).toBeNull();
+    expect(outOfRoundShare([0.3, 0.309])).toBeCloseTo(0.03, 12);
+    expect(outOfRoundShare([0.309, 0.3])).toBeCloseTo(0.03, 12);
+    expect(outOfRoundShare([0.3, null])).toBeNull();
   });
 });
 

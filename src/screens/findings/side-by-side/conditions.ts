@@ -1,11 +1,16 @@
 /** Under which conditions a strip was measured, test by test: what has to be alike before it is compared. */
+import type { Result } from "../../../record/result.ts";
 import { countedHoles } from "../../../science/earthworms/field.ts";
+import { squareSideM } from "../../../science/earthworms/hole-count.ts";
+import { roundDiameterM } from "../../../science/infiltration/ring-set.ts";
 import type { Conditions } from "../../../science/side-by-side/like-with-like.ts";
 import type { PlaceResults } from "../../measure/visit/day-strips.ts";
 import type { SoakMinutes } from "../../measure/visit/rings-together.ts";
 
 /** What is set side by side. */
 export type Measure = "cover" | "worms" | "soak";
+
+const known = (size: Result<number>): readonly number[] => (size.ok ? [size.value] : []);
 
 /** Nothing was asked. */
 export const NOT_ASKED: Conditions = {
@@ -43,9 +48,7 @@ const ofHoles = ({ holes, holeCounts }: PlaceResults): Conditions => {
     places: said(used.map(({ header }) => header.place)),
     wetness: said(used.map(({ count }) => count.wetness)),
     ways: said(used.map(({ header }) => header.method)),
-    sizesM: used.flatMap(({ count }) =>
-      count.sidesM === null ? [] : [Math.sqrt(count.sidesM[0] * count.sidesM[1])],
-    ),
+    sizesM: used.flatMap(({ count }) => known(squareSideM(count.sidesM))),
     depthsM: used.map(({ count }) => count.depthM),
     personMinutes: used.flatMap(({ count }) => (count.personMinutes === null ? [] : [count.personMinutes])),
   };
@@ -67,7 +70,7 @@ const ofRings = ({ soak }: PlaceResults, minutes: SoakMinutes): Conditions => {
       }),
     ),
     ways: said(used.map(({ header }) => header.way)),
-    sizesM: used.map(({ set }) => Math.sqrt(set.insideM[0] * (set.insideM[1] ?? set.insideM[0]))),
+    sizesM: used.flatMap(({ set }) => known(roundDiameterM(set.insideM))),
   };
 };
 

@@ -1,9 +1,13 @@
 /** Two strips against each other, as the two places that they are. */
 import type { Result } from "../../../record/result.ts";
 import { countedHoles } from "../../../science/earthworms/field.ts";
-import { holeAreaM2 } from "../../../science/earthworms/hole-count.ts";
 import type { Comparison } from "../../../science/side-by-side/comparison.ts";
-import { type CountsOf, compareCounts } from "../../../science/side-by-side/counts.ts";
+import {
+  type CountsOf,
+  compareCounts,
+  equalCounts,
+  samplesEachSide,
+} from "../../../science/side-by-side/counts.ts";
 import { compareGroups, type GroupsComparison } from "../../../science/side-by-side/groups.ts";
 import type { ComparisonPlan } from "../../../science/side-by-side/plan.ts";
 import type { Asked, Side } from "./sides.ts";
@@ -28,16 +32,12 @@ export interface Compared {
 const countsOf = ({ strip }: Side, per: Asked["per"]): CountsOf | null => {
   const all = countedHoles(strip.holeCounts);
   if (!all.ok) return null;
-  const counts = all.value.counted.map(({ worms }) => worms);
-  if (per === "hole") return { counts, effortEach: 1 };
-  const areas = all.value.counted.map(({ hole }) => holeAreaM2(hole.sidesM));
-  const [first] = areas;
-  if (first === undefined || !first.ok) return null;
-  const alike = areas.every((area) => area.ok && Math.abs(area.value / first.value - 1) < 1e-9);
-  return alike ? { counts, effortEach: first.value } : null;
+  const counts = equalCounts(
+    all.value.counted.map(({ hole, worms }) => ({ worms, sidesM: hole.sidesM })),
+    per,
+  );
+  return counts.ok ? counts.value : null;
 };
-
-const eachSide = (a: number, b: number): number => Math.floor(2 / (1 / a + 1 / b) + 1e-9);
 
 /**
  * Compares two strips by the lines, holes or rings on them. It describes two places: ground and treatment cannot
@@ -54,7 +54,7 @@ export const comparePlaces = (a: Side, b: Side, asked: Asked): Result<Compared> 
   });
   const samples = {
     fewest: Math.min(a.spots.length, b.spots.length),
-    each: eachSide(a.spots.length, b.spots.length),
+    each: samplesEachSide(a.spots.length, b.spots.length),
   };
   const counts = asked.measure === "worms" ? [countsOf(a, asked.per), countsOf(b, asked.per)] : [];
   const [first, second] = counts;

@@ -1,8 +1,8 @@
 /** Strips that stand in reps: pairs of two treatments, or blocks of more. */
-import { failed, ok, type Result } from "../../../record/result.ts";
+import { ok, type Result } from "../../../record/result.ts";
 import { type BlocksComparison, compareBlocks } from "../../../science/side-by-side/blocks.ts";
 import { comparePairs, type PairsComparison } from "../../../science/side-by-side/pairs.ts";
-import { type Scale, type Seen, shownOn, workedWith } from "../../../science/side-by-side/scale.ts";
+import { meanOnScale, type Scale, type Seen } from "../../../science/side-by-side/scale.ts";
 import type { Listed } from "../../parts/reader.ts";
 import type { Asked, Side } from "./sides.ts";
 
@@ -37,18 +37,11 @@ const treatmentOf = ({ body }: Listed<"strip">): string =>
   body.done.length > 0 ? [...body.done].sort().join(" ") : body.name.trim().toLowerCase();
 
 /** Several strips of one treatment in one rep, as one value. */
-const together = (sides: readonly Side[], scale: Scale): Result<Seen> => {
-  const [only] = sides;
-  if (only === undefined) return failed("science/nothing-read");
-  if (sides.length === 1) return ok(only.mean);
-  let sum = 0;
-  for (const { mean } of sides) {
-    const worked = workedWith(mean, scale);
-    if (!worked.ok) return worked;
-    sum += worked.value.number;
-  }
-  return ok({ value: shownOn(scale, sum / sides.length), least: null });
-};
+const together = (sides: readonly Side[], scale: Scale): Result<Seen> =>
+  meanOnScale(
+    sides.map(({ mean }) => mean),
+    scale,
+  );
 
 const rowsOf = (
   treatments: readonly Treatment[],

@@ -4,7 +4,7 @@ import { failed, type Result } from "../../../record/result.ts";
 import { countedHoles } from "../../../science/earthworms/field.ts";
 import { holeAreaM2 } from "../../../science/earthworms/hole-count.ts";
 import type { Estimate } from "../../../science/estimate.ts";
-import type { Scale, Seen } from "../../../science/side-by-side/scale.ts";
+import { leastOfMean, type Scale, type Seen } from "../../../science/side-by-side/scale.ts";
 import type { DayStrip, PlaceResults, Yardstick } from "../../measure/visit/day-strips.ts";
 import { PREFERRED_MINUTES, type SoakMinutes } from "../../measure/visit/rings-together.ts";
 import { groundCoverOf } from "../../parts/line-counts.ts";
@@ -142,7 +142,6 @@ export const sidesOf = (strips: readonly DayStrip[], asked: Asked): readonly Sid
     const spots = spotsOf(strip, asked);
     if (!estimate.ok || spots.length === 0) return [];
     // Nothing at all in a strip: less than one in all of its holes, or than one step of the ruler, was seen.
-    const least = spots.map((spot) => spot.least).find((one) => one !== null) ?? null;
-    const mean = { value: estimate.value.value, least: least === null ? null : least / spots.length };
+    const mean = { value: estimate.value.value, least: leastOfMean(spots) };
     return [{ strip, estimate: estimate.value, spots, mean }];
   });

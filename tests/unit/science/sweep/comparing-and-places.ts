@@ -289,6 +289,14 @@ export const COMPARING_AND_PLACES = [
     shownValue: ["ratio", 2],
   }),
   ...swept("side-by-side/counts.ts", counts, {
+    equalCounts: [
+      [
+        { worms: 3, sidesM: [0.2, 0.2] },
+        { worms: 5, sidesM: [0.2, 0.2] },
+      ],
+      "m2",
+    ],
+    samplesEachSide: [3, 6],
     compareCounts: [
       { counts: [3, 9, 0, 4], effortEach: 1 },
       { counts: [1, 2, 0], effortEach: 1 },
@@ -309,6 +317,8 @@ export const COMPARING_AND_PLACES = [
   }),
   ...swept("side-by-side/scale.ts", scale, {
     noneOn: ["ratio"],
+    meanOnScale: { args: [SEEN, "ratio"], more: [[SEEN, "difference"]] },
+    leastOfMean: [SEEN],
     workedWith: [{ value: 3, least: 1 }, "ratio"],
     shownOn: {
       args: ["ratio", 2],

@@ -110,6 +110,7 @@ export const GROUND_AND_HOLES = [
   ...swept("earthworms/guides.ts", guides, { guidesFor: ["cropland"] }),
   ...swept("earthworms/hole-count.ts", holeCount, {
     holeAreaM2: [[0.2, 0.2]],
+    squareSideM: [[0.25, 0.16]],
     wormsFound: [{ found: { mulch: 1, soil: 5, "mustard-water": null }, settled: true }],
   }),
   ...swept("earthworms/hole.ts", oneHole, {

@@ -385,6 +385,8 @@ export const RINGS_AND_STORMS = [
       inner: "takes records as they lie, and judges nothing",
     },
     insideAreaM2: [[0.15, 0.151]],
+    roundDiameterM: [[0.16, 0.25]],
+    outOfRoundShare: [[0.3, 0.31]],
     ringArea: [{ insideM: [0.3, null], outerInsideM: [0.6, null], innerOutsideM: 0.304 }, "outer"],
     standingOf: [HEIGHTS],
     rimToSoilMm: [HEIGHTS],
