@@ -1,6 +1,7 @@
 /**
- * The only file that imports the distribution library. Against published tables and against 50-digit
- * arithmetic it is right to 1 part in 10⁶ for the arguments that are let through here (tests/reference).
+ * The only file that imports the distribution library. Against published tables, 50-digit
+ * arithmetic, SciPy and the mathematical library of R it is right to 1 part in 10⁶ for the arguments that are let
+ * through here (tests/reference: nist-student-t, nmath, scipy).
  */
 import jStat from "jstat";
 import { failed, ok, type Result } from "../../record/result.ts";
@@ -82,6 +83,12 @@ export const betaQuantile = (probability: number, alpha: number, beta: number): 
 };
 
 /**
+ * Beyond so many degrees of freedom the sum behind chi-square takes seconds, and the law of Wilson and Hilferty (1931:
+ * the cube root is nearly normal) is right to 1 part in 10⁷ (tests/reference).
+ */
+const MANY_DEGREES = 100_000;
+
+/**
  * The value that a chi-square number stays below with a given probability: how far a spread seen may lie
  * from the true one.
  *
@@ -94,6 +101,12 @@ export const betaQuantile = (probability: number, alpha: number, beta: number): 
 export const chiSquareQuantile = (probability: number, degreesOfFreedom: number): Result<number> => {
   if (!isProbability(probability)) return badProbability(probability);
   if (!(degreesOfFreedom >= 1 && Number.isFinite(degreesOfFreedom))) return badFreedom(degreesOfFreedom);
+  if (degreesOfFreedom > MANY_DEGREES) {
+    const z = normalQuantile(probability);
+    if (!z.ok) return z;
+    const ninth = 2 / (9 * degreesOfFreedom);
+    return number(degreesOfFreedom * (1 - ninth + z.value * Math.sqrt(ninth)) ** 3);
+  }
   return number(jStat.chisquare.inv(probability, degreesOfFreedom));
 };
 
@@ -114,6 +127,10 @@ export const chiSquareProbability = (x: number, degreesOfFreedom: number): Resul
   if (!(x >= 0)) return failed("science/no-number");
   if (!(degreesOfFreedom >= 1 && Number.isFinite(degreesOfFreedom))) return badFreedom(degreesOfFreedom);
   if (!Number.isFinite(x)) return ok(1);
+  if (degreesOfFreedom > MANY_DEGREES) {
+    const ninth = 2 / (9 * degreesOfFreedom);
+    return normalProbability((Math.cbrt(x / degreesOfFreedom) - 1 + ninth) / Math.sqrt(ninth));
+  }
   return number(Math.min(1, Math.max(0, jStat.chisquare.cdf(x, degreesOfFreedom))));
 };
 

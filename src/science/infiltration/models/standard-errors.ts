@@ -10,7 +10,8 @@ const SAME_WAY = 1e-6;
  * then left of it is what the readings alone say of its unknown.
  *
  * Depths add up, so an error of one reading lives on in all later ones; these errors take readings as
- * independent and are rather too small.
+ * independent and are rather too small. On published readings they are those of SciPy's `curve_fit` to 1 part in
+ * 1000 (tests/reference/scipy).
  *
  * @param slopes per unknown its column, one number per reading
  * @param variance of the residuals
