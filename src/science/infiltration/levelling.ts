@@ -174,6 +174,6 @@ export const levellingOf = (soaking: Soaking): Result<Levelling> => {
  */
 export const minutesForRuler = (mmPerH: number, stepMm: number): Result<number> => {
   if (!(mmPerH > 0)) return failed("science/nothing-soaked-yet");
-  const minutes = (60 * LEVEL_STEPS * stepMm) / mmPerH;
+  const minutes = (60 * LEVEL_STEPS * Math.max(0, stepMm)) / mmPerH;
   return 3 * minutes <= LONGEST_MIN ? ok(minutes) : failed("science/levels-not-in-a-day");
 };

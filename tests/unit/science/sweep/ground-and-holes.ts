@@ -24,6 +24,7 @@ import * as stubble from "../../../../src/science/ground-cover/standing-stubble.
 import * as strip from "../../../../src/science/ground-cover/strip.ts";
 import * as stripShare from "../../../../src/science/ground-cover/strip-share.ts";
 import * as targets from "../../../../src/science/ground-cover/targets.ts";
+import * as together from "../../../../src/science/together.ts";
 import { did, dug, found, holeBody, readOf, sorted, worms } from "../../record/hole-made-up.ts";
 import { idOf } from "../../record/made-up.ts";
 import { line, PLAIN } from "../counts.ts";
@@ -58,13 +59,16 @@ const HOLE_OF_FIELD = {
   visit: idOf("visit", 1),
   day: "2026-04-07",
   strip: idOf("strip", 1),
+  oldGrass: null,
   count: hole(5),
 };
+const ON_GRASS = { ...HOLE_OF_FIELD, oldGrass: idOf("spot", 1) };
 const LINE_OF_FIELD = {
   id: idOf("observation", 1),
   visit: idOf("visit", 1),
   day: "2026-04-07",
   strip: idOf("strip", 1),
+  oldGrass: null,
   place: "between-rows",
   finished: true,
   counts: line(44),
@@ -74,6 +78,7 @@ const RING_OF_FIELD = {
   visit: idOf("visit", 1),
   day: "2026-04-07",
   strip: idOf("strip", 1),
+  oldGrass: null,
   follows: null,
   soaking: {
     ok: true,
@@ -147,15 +152,24 @@ export const GROUND_AND_HOLES = [
       inner: "takes what `wormsPerHole` gave",
       ofNothing: "its lists are cautions",
     },
-    byStripAndDay: [[HOLE_OF_FIELD]],
-    newestFirst: [{ day: "2026-04-07" }, { day: "2025-04-07" }],
     wormsOfField: [[HOLE_OF_FIELD, { ...HOLE_OF_FIELD, count: hole(8) }]],
+    wormsOfGrass: [[ON_GRASS, { ...ON_GRASS, count: hole(8) }]],
   }),
   ...swept("field-results.ts", fieldResults, {
     resultsOfField: {
       args: [{ lines: [LINE_OF_FIELD], holes: [HOLE_OF_FIELD], rings: [RING_OF_FIELD] }, WANTED],
       ofNothing: NOTHING_MEASURED,
     },
+  }),
+  ...swept("together.ts", together, {
+    groupedBy: {
+      args: [[1, 2, 3], (one: unknown) => String(one)],
+      inner: "puts together what it was given, and reckons nothing",
+    },
+    byStripAndDay: [[HOLE_OF_FIELD]],
+    grassByDay: [[ON_GRASS]],
+    spotsOf: { args: [[ON_GRASS]], ofNothing: "of no test no spot is known" },
+    newestFirst: [{ day: "2026-04-07" }, { day: "2025-04-07" }],
   }),
   ...swept("ground-cover/across-pass.ts", acrossPass, {
     coverAcrossPass: [

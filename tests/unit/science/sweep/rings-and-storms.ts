@@ -30,11 +30,13 @@ import * as projection from "../../../../src/science/infiltration/models/project
 import * as readings from "../../../../src/science/infiltration/models/readings.ts";
 import * as ringFits from "../../../../src/science/infiltration/models/ring-fits.ts";
 import * as simplerLines from "../../../../src/science/infiltration/models/simpler-lines.ts";
+import * as residuals from "../../../../src/science/infiltration/models/spread.ts";
 import * as standardErrors from "../../../../src/science/infiltration/models/standard-errors.ts";
 import * as stepCurve from "../../../../src/science/infiltration/models/step-curve.ts";
 import * as twoTermCurve from "../../../../src/science/infiltration/models/two-term-curve.ts";
 import * as pieces from "../../../../src/science/infiltration/pieces.ts";
 import * as replicates from "../../../../src/science/infiltration/replicates.ts";
+import * as specialist from "../../../../src/science/infiltration/ring-for-specialist.ts";
 import * as ringRate from "../../../../src/science/infiltration/ring-rate.ts";
 import * as ringSet from "../../../../src/science/infiltration/ring-set.ts";
 import * as ruler from "../../../../src/science/infiltration/ruler.ts";
@@ -113,9 +115,12 @@ const RING_OF_FIELD = {
   visit: idOf("visit", 1),
   day: "2026-04-07",
   strip: idOf("strip", 1),
+  oldGrass: null,
   follows: null,
   soaking: { ok: true, value: RULED },
 } as const;
+
+const ON_GRASS = { ...RING_OF_FIELD, oldGrass: idOf("spot", 1) };
 
 /** A soaking out of a bent reading, with what stands behind it. */
 const from = <R extends readonly unknown[]>(
@@ -229,6 +234,7 @@ export const RINGS_AND_STORMS = [
   }),
   ...swept("infiltration/levelling.ts", levelling, {
     lastThree: { args: [RULED], inner: CHECKED_SOAKING, from: from((one) => [one], KEPT_READING, KEPT) },
+    minutesForRuler: [60, 1],
     levellingOf: { args: [RULED], inner: CHECKED_SOAKING, from: from((one) => [one], KEPT_READING, KEPT) },
   }),
   ...swept("infiltration/measured-pours.ts", measuredPours, {
@@ -321,6 +327,9 @@ export const RINGS_AND_STORMS = [
     atOnce: { args: [CURVE], inner: CHECKED_CURVE, above0: true, endless: CHECKED_CURVE },
     atOnceThenSteady: { args: [CURVE], inner: CHECKED_CURVE, above0: true, endless: CHECKED_CURVE },
   }),
+  ...swept("infiltration/models/spread.ts", residuals, {
+    residualSpreadMm: { args: [{ sseMm2: 8, n: 4, free: 2 }], inner: CHECKED_LINE, above0: true },
+  }),
   ...swept("infiltration/models/standard-errors.ts", standardErrors, {
     standardErrors: {
       args: [
@@ -369,6 +378,13 @@ export const RINGS_AND_STORMS = [
       "mm/h",
     ],
   }),
+  ...swept("infiltration/ring-for-specialist.ts", specialist, {
+    ringForSpecialist: {
+      args: [RULED, HEIGHTS, { ...SOIL, moistureGap: 0.25 }],
+      inner: CHECKED_SOAKING,
+      from: from((one) => [one, HEIGHTS, { ...SOIL, moistureGap: null }]),
+    },
+  }),
   ...swept("infiltration/ring-rate.ts", ringRate, {
     ringRate: { args: [RULED], inner: CHECKED_SOAKING, from: from((one) => [one], POUR_READING, POURS) },
   }),
@@ -415,6 +431,11 @@ export const RINGS_AND_STORMS = [
       args: [[RING_OF_FIELD]],
       inner: CHECKED_SOAKING,
       from: from((one) => [[{ ...RING_OF_FIELD, soaking: { ok: true, value: one } }]]),
+    },
+    soakedOfGrass: {
+      args: [[ON_GRASS]],
+      inner: CHECKED_SOAKING,
+      from: from((one) => [[{ ...ON_GRASS, soaking: { ok: true, value: one } }]]),
     },
   }),
   ...swept("infiltration/soaking.ts", soaking, {
