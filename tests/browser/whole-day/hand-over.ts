@@ -113,7 +113,8 @@ export const handOver = (here: () => Day, there: () => Day): void => {
       await day.touch("Long Bottom");
     }
     expect(await visitText(there())).toBe(await visitText(here()));
-    await there().touch("Slaked crust by the gate.");
+    // The photo stands among those of the day too: this is the row of the note.
+    await there().chromium.page.locator("a", { hasText: "Slaked crust by the gate." }).tap();
     const photo = there().chromium.page.locator(".photo-rows img");
     await photo.waitFor();
     expect(

@@ -83,7 +83,7 @@ export const readRings = (today: () => Day): void => {
     await open(today(), "B");
     await later(1);
     await press("Water gone now");
-    await reads("soaked in after 6 minutes");
+    await reads("soaked in after 6 min");
     // 1 L on a circle of 30 cm: 1000 cm³ / (π · 15² cm²) = 1.415 cm.
     await figure("14 mm");
     await press("Poured");
