@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
+import { pathToFileURL } from "node:url";
 import { describe, expect, test } from "vitest";
 import { filesOfRoom, readRooms } from "../run/rooms.mjs";
 import { projectRoot } from "../run/steps.mjs";
@@ -55,7 +56,7 @@ async function runExample(path: string, example: DocstringExample): Promise<void
 }
 
 async function load(file: string): Promise<Names> {
-  return (await import(/* @vite-ignore */ file)) as Names;
+  return (await import(/* @vite-ignore */ pathToFileURL(file).href)) as Names;
 }
 
 function compare(actual: unknown, expected: unknown, digits: string | null, code: string): void {

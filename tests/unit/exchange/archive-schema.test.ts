@@ -1,4 +1,5 @@
 import { readFileSync, writeFileSync } from "node:fs";
+import { resolve } from "node:path";
 import { expect, test } from "vitest";
 import { LIMITS } from "../../../src/exchange/format/limits.ts";
 import { digestOfRecords, parseLine, recordLine } from "../../../src/exchange/format/line.ts";
@@ -6,8 +7,7 @@ import { KINDS } from "../../../src/record/ids.ts";
 import { archiveSchema } from "./archive-schema.ts";
 import { FARM_LINE, sha256 } from "./volume-by-hand.ts";
 
-const file = (name: string): string =>
-  new URL(`../../../src/exchange/format/${name}`, import.meta.url).pathname;
+const file = (name: string): string => resolve(import.meta.dirname, "../../../src/exchange/format", name);
 const page = readFileSync(file("archive-format.md"), "utf8");
 
 test("archive-schema.json is what the schemas give now (WRITE_ARCHIVE_SCHEMA=1 writes it)", () => {

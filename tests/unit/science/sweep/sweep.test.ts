@@ -1,5 +1,6 @@
 import { readdirSync } from "node:fs";
-import { resolve } from "node:path";
+import { resolve, sep } from "node:path";
+import { pathToFileURL } from "node:url";
 import { describe, expect, it } from "vitest";
 import { COMPARING_AND_PLACES } from "./comparing-and-places.ts";
 import { DECISIONS } from "./decisions.ts";
@@ -14,13 +15,14 @@ const NAMES = SWEPT.map(({ name }) => name);
 const filesOfRoom = (): readonly string[] =>
   readdirSync(ROOM, { recursive: true, encoding: "utf8" })
     .filter((path) => path.endsWith(".ts") && !path.endsWith(".d.ts"))
+    .map((path) => path.split(sep).join("/"))
     .sort();
 
 /** Every function that any file of the room exports, as the running module shows it. */
 const exportedFunctions = async (): Promise<readonly string[]> => {
   const modules = await Promise.all(
     filesOfRoom().map(async (path) => {
-      const module: Readonly<Record<string, unknown>> = await import(resolve(ROOM, path));
+      const module: Readonly<Record<string, unknown>> = await import(pathToFileURL(resolve(ROOM, path)).href);
       return Object.entries(module).flatMap(([name, one]) =>
         typeof one === "function" ? [`${path} ${name}`] : [],
       );
