@@ -97,15 +97,25 @@ it("has every corner after the page died, and goes on only when told to", async 
   expect((await boundaryOf(sample.bare))?.length).toBe(5);
 });
 
+/** Where the handle of a corner lies, once the map has come to rest: it is drawn anew while the map finds its size. */
+const handleOf = async (number: number) => {
+  const handle = phone.chromium.page.locator(".ground .corner", { hasText: new RegExp(`^${number}$`) });
+  let before = "";
+  for (let looks = 0; looks < 50; looks++) {
+    const box = await handle.boundingBox();
+    if (box !== null && JSON.stringify(box) === before) return box;
+    before = JSON.stringify(box);
+    await phone.chromium.page.waitForTimeout(100);
+  }
+  throw new Error(`The handle of corner ${number} never rests`);
+};
+
 it("touches corners on the map, drags one, and takes the dragging back", async () => {
   const { page } = phone.chromium;
   await phone.goTo(`#/fields/${sample.bare}/boundary`);
   await phone.touch("Correct its corners");
   await corners(5);
-  await page.locator(".ground .corner").first().waitFor();
-  const first = page.locator(".ground .corner", { hasText: /^1$/ });
-  const box = await first.boundingBox();
-  if (box === null) throw new Error("no first corner");
+  const box = await handleOf(1);
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
   await page.mouse.move(box.x - 30, box.y + 30, { steps: 6 });
@@ -128,10 +138,8 @@ it("touches corners on the map, drags one, and takes the dragging back", async (
 it("names both sides of an edge that crosses itself, and changes nothing of the field", async () => {
   const { page } = phone.chromium;
   // The second corner carried over to the far side of the field.
-  const corner = page.locator(".ground .corner", { hasText: /^2$/ });
-  const target = await page.locator(".ground .corner", { hasText: /^5$/ }).boundingBox();
-  const box = await corner.boundingBox();
-  if (box === null || target === null) throw new Error("no corners");
+  const target = await handleOf(5);
+  const box = await handleOf(2);
   await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
   await page.mouse.down();
   await page.mouse.move(target.x + 12, target.y - 40, { steps: 8 });

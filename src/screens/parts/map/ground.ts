@@ -71,6 +71,8 @@ export const openGround = (element: HTMLElement, still: boolean, events: GroundE
   let drawing: Drawing | null = null;
   let fitted = false;
   let closed = false;
+  /** A corner is under the finger: its handle must not be made anew beneath it. */
+  let dragging = false;
   /** Longitudes are counted on from here, so that a field on the date line lies in one piece. */
   let longitudeDeg = 0;
   const toMap = (place: LatitudeLongitude): [number, number] => [
@@ -116,7 +118,13 @@ export const openGround = (element: HTMLElement, still: boolean, events: GroundE
         zIndexOffset: at === corners.chosen ? 1000 : 0,
       })
         .on("click", () => events.onPickCorner(at))
-        .on("dragend", ({ target }) => events.onMoveCorner(at, fromMap(target.getLatLng())))
+        .on("dragstart", () => {
+          dragging = true;
+        })
+        .on("dragend", ({ target }) => {
+          dragging = false;
+          events.onMoveCorner(at, fromMap(target.getLatLng()));
+        })
         .addTo(handles);
   };
   const putCorners = (corners: CornersDrawn): void => {
@@ -185,7 +193,7 @@ export const openGround = (element: HTMLElement, still: boolean, events: GroundE
     // Closing stops a movement, and its end is told when there is no map left.
     if (closed) return;
     tellScale();
-    if (drawing?.corners !== null && drawing !== null) putHandles(drawing.corners);
+    if (drawing !== null && drawing.corners !== null && !dragging) putHandles(drawing.corners);
   });
   map.on("click", ({ latlng }) => events.onTouch(fromMap(latlng)));
   const sized = new ResizeObserver(() => {
