@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterEach, expect, it } from "vitest";
 import { href } from "../../src/screens/parts/route.ts";
 import { type ChromiumDriver, startChromium } from "../browser/drivers/chromium.ts";
-import { until } from "../browser/drivers/driver.ts";
+import { until, untilControlled } from "../browser/drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../browser/drivers/serve-built.ts";
 import { IDS } from "./entered.ts";
 import { dumpDatabase, loadDatabase } from "./raw-database.ts";
@@ -14,10 +14,11 @@ let chromium: ChromiumDriver | undefined;
 let host: BuiltServer | undefined;
 
 afterEach(async () => {
-  await host?.close();
-  host = undefined;
+  // The browser first: what a page still loads would find no host.
   await chromium?.close();
   chromium = undefined;
+  await host?.close();
+  host = undefined;
 });
 
 /** Lays the database out before the app has ever been opened. */
@@ -65,6 +66,7 @@ it(
     await goTo(page, href({ at: "field", field: IDS.field }));
     await shows(page, "Long Bottom");
     await shows(page, "straw left");
+    await untilControlled(page);
   },
   limitMs,
 );
