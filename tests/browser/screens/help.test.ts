@@ -164,8 +164,12 @@ it.each(LEADING)("leads from %s to %j without a network, and back", async (scree
     await page.goBack();
     await page.locator(`main a[href="#/help/${topic}"]`).first().waitFor();
   }
-  const all = await page
-    .locator('main a[href^="#/help/"]')
-    .evaluateAll((links) => links.map((link) => link.getAttribute("href")));
-  expect([...new Set(all)].toSorted()).toEqual(topics.map((topic) => `#/help/${topic}`).toSorted());
+  // Cautions come once it is known which are due.
+  const all = async () => {
+    const links = page.locator('main a[href^="#/help/"]');
+    return new Set(await links.evaluateAll((found) => found.map((link) => link.getAttribute("href"))));
+  };
+  await expect
+    .poll(async () => [...(await all())].toSorted())
+    .toEqual(topics.map((topic) => `#/help/${topic}`).toSorted());
 });

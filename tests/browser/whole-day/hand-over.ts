@@ -64,12 +64,13 @@ const visitText = async ({ chromium }: Day): Promise<string | null> => {
   return chromium.page.locator("main").textContent();
 };
 
-const compareText = async ({ chromium, touch, press, reads }: Day): Promise<string | null> => {
+const compare = async ({ touch, press, reads }: Day): Promise<void> => {
   await touch("Compare with today's other strips");
   await press("Compare anyway");
   await reads("These two places differ clearly today.");
-  return chromium.page.locator("main").textContent();
 };
+
+const mainText = ({ chromium }: Day): Promise<string | null> => chromium.page.locator("main").textContent();
 
 export const handOver = (here: () => Day, there: () => Day): void => {
   const folder = temporaryFolder("copies");
@@ -112,6 +113,10 @@ export const handOver = (here: () => Day, there: () => Day): void => {
       await day.touch(/^Measure$/);
       await day.touch("Long Bottom");
     }
+    // Parts further down come when the first are drawn.
+    await expect
+      .poll(async () => (await visitText(there())) === (await visitText(here())), { timeout: 8000 })
+      .toBe(true);
     expect(await visitText(there())).toBe(await visitText(here()));
     // The photo stands among those of the day too: this is the row of the note.
     await there().chromium.page.locator("a", { hasText: "Slaked crust by the gate." }).tap();
@@ -121,7 +126,11 @@ export const handOver = (here: () => Day, there: () => Day): void => {
       await photo.evaluate((img: HTMLImageElement) => img.decode().then(() => img.naturalWidth > 0)),
     ).toBe(true);
     await there().back();
-    expect(await compareText(there())).toBe(await compareText(here()));
+    await compare(there());
+    await compare(here());
+    await expect
+      .poll(async () => (await mainText(there())) === (await mainText(here())), { timeout: 8000 })
+      .toBe(true);
   });
 
   it("makes a copy of its own that says the same of its records", async () => {
