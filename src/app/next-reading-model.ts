@@ -4,7 +4,7 @@ import { type DueReading, type Rung, startAlarm } from "../device/alarm.ts";
 import { alarmParts } from "../device/alarm-parts.ts";
 import { type ClockReading, readClock, timeBetween, watchPauses } from "../device/clock.ts";
 import { bellState, unlockBellByTouch } from "../device/sound.ts";
-import { everySecond } from "../device/ticker.ts";
+import { everyFewSeconds, tellNow } from "../device/ticker.ts";
 import type { RecordId } from "../record/ids.ts";
 import { nextDue } from "../record/ring/due.ts";
 import type { House } from "../screens/parts/house.ts";
@@ -87,6 +87,7 @@ export const nextReadingModel = (
       if (ring !== undefined) onRung(ring, rung);
       // Of several late readings only the last one can still be read.
       look();
+      tellNow();
     },
     stop,
   );
@@ -124,7 +125,7 @@ export const nextReadingModel = (
     draw(now);
     if (first !== null && ticking === null) {
       ticking = new AbortController();
-      everySecond(draw, ticking.signal);
+      everyFewSeconds(draw, ticking.signal);
       unlockBellByTouch(ticking.signal);
     } else if (first === null) {
       ticking?.abort();

@@ -1,26 +1,54 @@
-/** One clock for everything on screen that shows time: one wake-up a second, none when nobody looks. */
+/** One clock for everything on screen that shows time: one timer for all, none when nobody looks. */
 import { type ClockReading, readClock } from "./clock.ts";
 
 const SECOND_MS = 1000;
+/** What shows minutes alone may be late by this much; what becomes due is told at once (`tellNow`). */
+const FEW_SECONDS_MS = 5000;
 /** Just behind the full second, so that a timer that comes a moment early still shows the new one. */
-const BEHIND_MS = 20;
+export const BEHIND_MS = 20;
 
-const listeners = new Set<(now: ClockReading) => void>();
+type Listener = (now: ClockReading) => void;
+
+/** Who wants to know, and how often. */
+const listeners = new Map<Listener, number>();
 let timer: ReturnType<typeof setTimeout> | undefined;
+/** How often the timer that waits goes off. */
+let waitsForMs = 0;
 
-const tick = (): void => {
+/** Tells everybody the time at once: something has become due between two ticks. */
+export const tellNow = (): void => {
   const now = readClock();
-  for (const listener of [...listeners]) listener(now);
+  for (const listener of [...listeners.keys()]) listener(now);
   run(now.wallMs);
 };
 
-/** Waits for the next full second; one that is nearly there was shown just now. */
+/** Waits for the next full second or few; one that is nearly there was shown just now. */
 const run = (wallMs: number): void => {
   clearTimeout(timer);
   timer = undefined;
   if (listeners.size === 0 || document.visibilityState !== "visible") return;
-  const leftMs = SECOND_MS - ((((wallMs - BEHIND_MS) % SECOND_MS) + SECOND_MS) % SECOND_MS);
-  timer = setTimeout(tick, leftMs < SECOND_MS / 2 ? leftMs + SECOND_MS : leftMs);
+  const stepMs = Math.min(...listeners.values());
+  const leftMs = stepMs - ((((wallMs - BEHIND_MS) % stepMs) + stepMs) % stepMs);
+  waitsForMs = stepMs;
+  timer = setTimeout(tellNow, leftMs < SECOND_MS / 2 ? leftMs + stepMs : leftMs);
+};
+
+const tellEvery = (stepMs: number, listener: Listener, signal: AbortSignal): void => {
+  if (signal.aborted || typeof document === "undefined") return;
+  if (listeners.size === 0) document.addEventListener("visibilitychange", tellNow);
+  listeners.set(listener, stepMs);
+  if (timer === undefined || stepMs < waitsForMs) run(readClock().wallMs);
+  signal.addEventListener(
+    "abort",
+    () => {
+      listeners.delete(listener);
+      if (listeners.size > 0) return;
+      clearTimeout(timer);
+      timer = undefined;
+      document.removeEventListener("visibilitychange", tellNow);
+    },
+    { once: true },
+  );
 };
 
 /**
@@ -31,20 +59,9 @@ const run = (wallMs: number): void => {
  * @example
  * everySecond((now) => (elapsed.value = elapsedNow(reading, now)), signal);
  */
-export const everySecond = (listener: (now: ClockReading) => void, signal: AbortSignal): void => {
-  if (signal.aborted || typeof document === "undefined") return;
-  if (listeners.size === 0) document.addEventListener("visibilitychange", tick);
-  listeners.add(listener);
-  if (timer === undefined) run(readClock().wallMs);
-  signal.addEventListener(
-    "abort",
-    () => {
-      listeners.delete(listener);
-      if (listeners.size > 0) return;
-      clearTimeout(timer);
-      timer = undefined;
-      document.removeEventListener("visibilitychange", tick);
-    },
-    { once: true },
-  );
-};
+export const everySecond = (listener: Listener, signal: AbortSignal): void =>
+  tellEvery(SECOND_MS, listener, signal);
+
+/** Like `everySecond`, every five seconds: for what shows full minutes, and for a battery that lasts the day. */
+export const everyFewSeconds = (listener: Listener, signal: AbortSignal): void =>
+  tellEvery(FEW_SECONDS_MS, listener, signal);

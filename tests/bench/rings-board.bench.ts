@@ -78,7 +78,7 @@ it.each([1, 4])("shows one reading more in short tasks, slowed %d times", async 
   expect(Math.max(...took.number)).toBeLessThanOrEqual(bound);
 });
 
-it("wakes the phone about once a second while five rings run on the board, and briefly", async () => {
+it("wakes the phone less than once a second while five rings run on the board, and briefly", async () => {
   const five = boardSample(Date.now(), 5, 8);
   const other = await onPhone(five.rows);
   const { chromium } = other;
@@ -96,12 +96,12 @@ it("wakes the phone about once a second while five rings run on the board, and b
       name: "board with five rings: wake-ups a second, 4x",
       value: idle.wakeUpsPerS,
       unit: "/s",
-      bound: 1.2,
     });
     state({
       name: "board with five rings: wake-ups a second with the browser's own, 4x",
       value: idle.withHousekeepingPerS,
       unit: "/s",
+      bound: 1.2,
     });
     state({
       name: "board with five rings: timers a second, 4x",
@@ -115,7 +115,7 @@ it("wakes the phone about once a second while five rings run on the board, and b
       unit: "ms",
       bound: 50,
     });
-    expect(idle.wakeUpsPerS).toBeLessThanOrEqual(1.2);
+    expect(idle.withHousekeepingPerS).toBeLessThanOrEqual(1.2);
     expect(idle.timersPerS).toBeLessThanOrEqual(1.2);
     expect(idle.longestTaskMs).toBeLessThanOrEqual(50);
   } finally {

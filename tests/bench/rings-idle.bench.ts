@@ -34,7 +34,7 @@ afterAll(async () => {
   await chromium.close();
 });
 
-it("wakes the phone about once a second with five rings, and briefly", async () => {
+it("wakes the phone less than once a second with five rings, and briefly", async () => {
   const before = await traceIdle(chromium, 10_000);
   for (const [place, letter] of letters.entries()) {
     // Read every five minutes, the first of them behind the time that is looked at.
@@ -53,11 +53,12 @@ it("wakes the phone about once a second with five rings, and briefly", async () 
   await chromium.page.waitForTimeout(20_000);
   const idle = await traceIdle(chromium, idleMs);
   state({ name: "no ring, page at rest: wake-ups a second", value: before.wakeUpsPerS, unit: "/s" });
-  state({ name: "five rings: wake-ups a second, 4x", value: idle.wakeUpsPerS, unit: "/s", bound: 1.2 });
+  state({ name: "five rings: wake-ups a second, 4x", value: idle.wakeUpsPerS, unit: "/s" });
   state({
     name: "five rings: wake-ups a second with the browser's own, 4x",
     value: idle.withHousekeepingPerS,
     unit: "/s",
+    bound: 1.2,
   });
   state({ name: "five rings: timers a second, 4x", value: idle.timersPerS, unit: "/s", bound: 1.2 });
   state({
@@ -66,9 +67,10 @@ it("wakes the phone about once a second with five rings, and briefly", async () 
     unit: "ms",
     bound: 50,
   });
-  expect(idle.wakeUpsPerS).toBeLessThanOrEqual(1.2);
+  expect(idle.withHousekeepingPerS).toBeLessThanOrEqual(1.2);
   expect(idle.timersPerS).toBeLessThanOrEqual(1.2);
-  expect(idle.timersPerS).toBeGreaterThan(0.8);
+  // It does run: a tick every five seconds.
+  expect(idle.timersPerS).toBeGreaterThan(0.15);
   expect(idle.longestTaskMs).toBeLessThanOrEqual(50);
 });
 

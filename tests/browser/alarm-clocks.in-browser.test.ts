@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { openClaims } from "../../src/device/claims.ts";
 import { type ClockReading, readClock, watchPauses } from "../../src/device/clock.ts";
 import { watchUntouched } from "../../src/device/screen-on.ts";
-import { everySecond } from "../../src/device/ticker.ts";
+import { everyFewSeconds, everySecond, tellNow } from "../../src/device/ticker.ts";
 
 let stop = new AbortController();
 beforeEach(() => {
@@ -114,6 +114,30 @@ describe("the ticker", () => {
     await vi.waitFor(() => expect(told).toBe(before + 2), { timeout: 2500 });
   });
 
+  it("rests for five seconds where full minutes are shown, and goes by the quickest of its listeners", async () => {
+    const timers = vi.spyOn(globalThis, "setTimeout");
+    const told: number[] = [];
+    everyFewSeconds(({ wallMs }) => told.push(wallMs % 5000), stop.signal);
+    const waits = () =>
+      timers.mock.calls.flatMap(([, ms]) => (typeof ms === "number" && ms > 400 ? [ms] : []));
+    expect(waits()).toHaveLength(1);
+    await vi.waitFor(() => expect(told).toHaveLength(1), { timeout: 7000 });
+    expect(told[0]).toBeLessThan(300);
+    expect(waits().at(-1)).toBeGreaterThan(4500);
+    everySecond(() => undefined, stop.signal);
+    expect(waits().at(-1)).toBeLessThan(1600);
+    await vi.waitFor(() => expect(told).toHaveLength(3), { timeout: 3000 });
+  });
+
+  it("tells at once what becomes due between two ticks", () => {
+    let told = 0;
+    everyFewSeconds(() => {
+      told += 1;
+    }, stop.signal);
+    tellNow();
+    expect(told).toBe(1);
+  });
+
   it("ends with the last listener", async () => {
     let told = 0;
     everySecond(() => {
@@ -179,31 +203,34 @@ describe("who sounds a reading", () => {
   });
 });
 
+/** Long beside what a busy machine adds to a wait. */
+const UNTOUCHED_MS = 1000;
+
 describe("a screen that nobody touches", () => {
   it("is told of once, and again at the touch that ends it", async () => {
     const states: string[] = [];
-    watchUntouched(150, (state) => states.push(state), stop.signal);
-    await wait(100);
+    watchUntouched(UNTOUCHED_MS, (state) => states.push(state), stop.signal);
+    await wait(0.6 * UNTOUCHED_MS);
     document.body.dispatchEvent(new PointerEvent("pointerdown", { bubbles: true }));
-    await wait(100);
+    await wait(0.6 * UNTOUCHED_MS);
     expect(states).toEqual([]);
-    await vi.waitFor(() => expect(states).toEqual(["untouched"]));
+    await vi.waitFor(() => expect(states).toEqual(["untouched"]), { timeout: 4 * UNTOUCHED_MS });
     document.body.dispatchEvent(new PointerEvent("pointerdown", { bubbles: true }));
     expect(states).toEqual(["untouched", "glass"]);
-    await vi.waitFor(() => expect(states).toHaveLength(3));
+    await vi.waitFor(() => expect(states).toHaveLength(3), { timeout: 4 * UNTOUCHED_MS });
     document.body.dispatchEvent(new KeyboardEvent("keydown", { key: "r", bubbles: true }));
     expect(states).toEqual(["untouched", "glass", "untouched", "key"]);
   });
 
   it("counts an alarm as a touch", async () => {
     const states: string[] = [];
-    const touch = watchUntouched(150, (state) => states.push(state), stop.signal);
-    await wait(100);
+    const touch = watchUntouched(UNTOUCHED_MS, (state) => states.push(state), stop.signal);
+    await wait(0.6 * UNTOUCHED_MS);
     touch();
-    await wait(100);
+    await wait(0.6 * UNTOUCHED_MS);
     expect(states).toEqual([]);
     stop.abort();
-    await wait(200);
+    await wait(1.2 * UNTOUCHED_MS);
     expect(states).toEqual([]);
   });
 });

@@ -18,7 +18,7 @@ import { sayLast } from "./say.ts";
 import { minutesRun, nextReading, stageOf, whyStopped } from "./status.ts";
 import { RING_WORDS } from "./words.ts";
 
-/** When it is to be read next, in words. Drawn once a second; the text changes once a minute. */
+/** When it is to be read next, in words, which change once a minute. */
 export const useNextText = (): ((ring: DayRing, now: RingNow) => string) => {
   const words = useWordsOf(RING_WORDS);
   const { tongue } = useHouse().words.value.common;

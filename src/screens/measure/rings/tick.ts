@@ -1,8 +1,8 @@
-/** The clock that rings are shown by: one tick a second for the whole screen. */
+/** The clock that rings are shown by, in full minutes: one tick every few seconds for the whole screen. */
 import { type ReadonlySignal, signal } from "@preact/signals";
 import { useEffect, useMemo } from "preact/hooks";
 import { type ClockReading, readClock } from "../../../device/clock.ts";
-import { everySecond } from "../../../device/ticker.ts";
+import { everyFewSeconds } from "../../../device/ticker.ts";
 import type { RingNow } from "../../../record/ring/clock.ts";
 
 /** A look at the clocks, as rings are reckoned by it. */
@@ -12,7 +12,7 @@ export const ringNow = ({ wallMs, monoMs, pageId }: ClockReading = readClock()):
   page: pageId,
 });
 
-/** The time now, told once a second while the screen can be seen. */
+/** The time now, told every few seconds while the screen can be seen, and when a reading becomes due. */
 export const useNow = (): ReadonlySignal<RingNow> => {
   const now = useMemo(() => signal(ringNow()), []);
   useEffect(() => {
@@ -21,7 +21,7 @@ export const useNow = (): ReadonlySignal<RingNow> => {
       now.value = ringNow(clock);
     };
     tell(readClock());
-    everySecond(tell, stop.signal);
+    everyFewSeconds(tell, stop.signal);
     return () => stop.abort();
   }, [now]);
   return now;
