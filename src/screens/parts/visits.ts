@@ -1,6 +1,7 @@
 /** Visits: one field on one day. */
 import { useEffect, useState } from "preact/hooks";
 import { readClock } from "../../device/clock.ts";
+import { BEHIND_MS } from "../../device/ticker.ts";
 import type { RecordId } from "../../record/ids.ts";
 import type { House } from "./house.ts";
 import { dayOf } from "./numbers.ts";
@@ -9,18 +10,23 @@ import type { Listed, Reader } from "./reader.ts";
 /** Today on this device's own calendar. */
 export const today = (): string => dayOf(readClock().wallMs);
 
-/** How often the calendar is looked at while a screen stands there. */
-const LOOK_EVERY_MS = 30_000;
+/** The calendar is looked at every minute, at a full one: a clock that shows seconds is awake then anyway. */
+const LOOK_EVERY_MS = 60_000;
 
 /** Today, also when midnight or a border between time zones is crossed while the screen is open. */
 export const useToday = (): string => {
   const [day, setDay] = useState(today);
   useEffect(() => {
-    const look = () => setDay(today());
-    const timer = setInterval(look, LOOK_EVERY_MS);
+    let timer: ReturnType<typeof setTimeout>;
+    const look = () => {
+      setDay(today());
+      clearTimeout(timer);
+      timer = setTimeout(look, LOOK_EVERY_MS - (readClock().wallMs % LOOK_EVERY_MS) + BEHIND_MS);
+    };
+    look();
     document.addEventListener("visibilitychange", look);
     return () => {
-      clearInterval(timer);
+      clearTimeout(timer);
       document.removeEventListener("visibilitychange", look);
     };
   }, []);
