@@ -1,5 +1,5 @@
 /** Lists: headers by kind, by field, by visit or by strip, in the order of time. */
-import { KINDS, type Kind, type RecordId } from "../record/ids.ts";
+import { KINDS, type Kind, kindOf, type RecordId } from "../record/ids.ts";
 import type { Join } from "../record/kinds/join.ts";
 import { shown } from "../record/record.ts";
 import { ok, type Result } from "../record/result.ts";
@@ -11,8 +11,8 @@ import type { Database, HeaderRow } from "./schema.ts";
 export type ListOf<K extends Kind> =
   | { readonly kind: K }
   | { readonly field: RecordId<"field">; readonly kind: K }
-  | { readonly visit: RecordId<"visit"> }
-  | { readonly strip: RecordId<"strip"> };
+  | { readonly visit: RecordId<"visit">; readonly kind: K }
+  | { readonly strip: RecordId<"strip">; readonly kind: K };
 
 /** How much of it, and in which order. */
 export interface ListPart {
@@ -42,13 +42,18 @@ export const list = <K extends Kind = Kind>(
     return currentHeaders(rows.filter(({ erased }) => !erased)) as Result<readonly HeaderRow<K>[]>;
   });
 
-const keyOf = <K extends Kind>(
-  of: ListOf<K>,
-): { index: "kind" | "field" | "visit" | "strip"; key: string[] } => {
-  if ("field" in of) return { index: "field", key: [of.field, of.kind] };
-  if ("visit" in of) return { index: "visit", key: [of.visit] };
-  if ("strip" in of) return { index: "strip", key: [of.strip] };
-  return { index: "kind", key: [of.kind] };
+interface Key {
+  readonly index: "kind" | "field" | "visit" | "strip";
+  readonly key: string[];
+  /** Rows of other kinds stand under the same key: a guess belongs to its visit as a test does. */
+  readonly mixed: boolean;
+}
+
+const keyOf = <K extends Kind>(of: ListOf<K>): Key => {
+  if ("field" in of) return { index: "field", key: [of.field, of.kind], mixed: false };
+  if ("visit" in of) return { index: "visit", key: [of.visit], mixed: true };
+  if ("strip" in of) return { index: "strip", key: [of.strip], mixed: true };
+  return { index: "kind", key: [of.kind], mixed: false };
 };
 
 const readPart = async <K extends Kind>(
@@ -56,19 +61,23 @@ const readPart = async <K extends Kind>(
   of: ListOf<K>,
   part: ListPart,
 ): Promise<HeaderRow[]> => {
-  const { index, key } = keyOf(of);
+  const { index, key, mixed } = keyOf(of);
   const { after, limit, newestFirst } = part;
   const prefix = [...key, part.deleted === true ? 0 : 1];
   // An array sorts behind every number, so this is the end of the prefix.
   const range = IDBKeyRange.bound(prefix, [...prefix, after?.keys.atMs ?? []]);
   const source = db.transaction("records").store.index(index);
-  if (newestFirst !== true) return source.getAll(range, limit);
-  if (limit === undefined && after === undefined) return (await source.getAll(range)).reverse();
+  const wanted = ({ id }: HeaderRow): boolean => !mixed || kindOf(id) === of.kind;
+  if (newestFirst !== true)
+    return mixed ? (await source.getAll(range)).filter(wanted).slice(0, limit) : source.getAll(range, limit);
+  if (limit === undefined && after === undefined)
+    return (await source.getAll(range)).filter(wanted).reverse();
   const rows: HeaderRow[] = [];
   for (let cursor = await source.openCursor(range, "prev"); cursor; cursor = await cursor.continue()) {
     const row = cursor.value;
     // Rows of one millisecond follow each other by id: what was shown before is left out.
     if (after !== undefined && row.keys.atMs === after.keys.atMs && row.id >= after.id) continue;
+    if (!wanted(row)) continue;
     rows.push(row);
     if (rows.length === limit) break;
   }

@@ -41,6 +41,29 @@ afterEach(() => {
   for (const connection of open.splice(0)) connection.close();
 });
 
+test("holds one kind of what belongs to a visit: a guess does as well as a test", async () => {
+  const connection = await connected();
+  const here = sampleLine();
+  const guess = newId("guess");
+  const { field, strip, visit } = here;
+  const guessed = {
+    field,
+    strip,
+    visit,
+    person: null,
+    what: "ground-cover-percent",
+    value: 40,
+    atMs: 9,
+  } as const;
+  need(await applyCommands(connection, [...lineCommands(here), write(guess, guessed)]));
+  const tests = { visit, kind: "observation" } as const;
+  expect(idsOf(need(await list(connection, tests)))).toEqual([here.line]);
+  expect(idsOf(need(await list(connection, tests, { limit: 1 })))).toEqual([here.line]);
+  expect(idsOf(need(await list(connection, tests, { newestFirst: true })))).toEqual([here.line]);
+  expect(idsOf(need(await list(connection, tests, { newestFirst: true, limit: 1 })))).toEqual([here.line]);
+  expect(idsOf(need(await list(connection, { visit, kind: "guess" })))).toEqual([guess]);
+});
+
 test("lists by kind, field, visit and strip hold what belongs there, in the order of time", async () => {
   const connection = await connected();
   const [here, there] = [sampleLine(), sampleLine()];
@@ -49,10 +72,10 @@ test("lists by kind, field, visit and strip hold what belongs there, in the orde
   need(await applyCommands(connection, [write(second.line, lineBody(second, -5))]));
   const both = [second.line, here.line];
   expect(idsOf(need(await list(connection, { field: here.field, kind: "observation" })))).toEqual(both);
-  expect(idsOf(need(await list(connection, { visit: here.visit })))).toEqual(both);
-  expect(idsOf(need(await list(connection, { strip: here.strip }, { newestFirst: true })))).toEqual(
-    [...both].reverse(),
-  );
+  expect(idsOf(need(await list(connection, { visit: here.visit, kind: "observation" })))).toEqual(both);
+  expect(
+    idsOf(need(await list(connection, { strip: here.strip, kind: "observation" }, { newestFirst: true }))),
+  ).toEqual([...both].reverse());
   expect(idsOf(need(await list(connection, { kind: "observation" })))).toHaveLength(3);
   expect(idsOf(need(await list(connection, { field: there.field, kind: "strip" })))).toEqual([there.strip]);
   expect(need(await counts(connection)).observation).toEqual({ living: 3, other: 0 });

@@ -28,7 +28,7 @@ export const signature = (wallMs = 1_700_000_000_000): Signature => {
 };
 
 export const newId = <
-  K extends "field" | "strip" | "visit" | "observation" | "kit" | "person" | "photo" | "join",
+  K extends "field" | "guess" | "strip" | "visit" | "observation" | "kit" | "person" | "photo" | "join",
 >(
   kind: K,
 ): RecordId<K> => `${kind}-${hex(32)}`;

@@ -6,7 +6,7 @@ import type { Reader } from "./reader.ts";
 
 /** The lines on the ground of this one, itself among them. */
 export const linesOfGround = async (records: Reader, header: LineHeader): Promise<LinesOfGround> => {
-  const all = (await records.list<"observation">({ visit: header.visit })).filter(
+  const all = (await records.list({ visit: header.visit, kind: "observation" })).filter(
     ({ body }) => body.type === "line",
   );
   // Loaded where a marked spot is in play alone: the first test screen does without it.

@@ -59,7 +59,7 @@ export const goesOn = async (
   now: string,
 ): Promise<boolean> => {
   if (daysApart(body.day, now) !== 1) return false;
-  const [line] = await records.list<"observation">({ visit: id }, { newestFirst: true, limit: 1 });
+  const [line] = await records.list({ visit: id, kind: "observation" }, { newestFirst: true, limit: 1 });
   const lastMs = line?.row.keys.atMs ?? row.keys.atMs;
   return Math.abs(readClock().wallMs - lastMs) <= GOES_ON_MS;
 };

@@ -71,6 +71,16 @@ export const mapSample = (): MapSample => {
   add("observation", lineOf({ visit, field, strip: off, rope }));
   add("observation", { ...ringOf({ visit, field, strip: left, ring: kit }), at: at(60, 90) });
   add("observation", { ...holeOf({ visit, field, strip: off }), at: at(140, 60) });
+  // It belongs to the visit as the tests do, and lies nowhere on the ground.
+  add("guess", {
+    field,
+    strip: left,
+    visit,
+    person: null,
+    what: "ground-cover-percent",
+    value: 40,
+    atMs: sampleStartMs,
+  });
   add("observation", {
     type: "note",
     visit,

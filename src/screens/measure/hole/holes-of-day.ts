@@ -53,14 +53,14 @@ export const readHoles = async (
 
 /** The holes of one visit. */
 export const holesOfVisit = async (records: Reader, visit: RecordId<"visit">): Promise<readonly DayHole[]> =>
-  readHoles(records, await records.list<"observation">({ visit }));
+  readHoles(records, await records.list({ visit, kind: "observation" }));
 
 /** The holes of every visit of the field on the day of this one: two phones may have begun a visit each. */
 export const holesOfDay = async (records: Reader, visit: Listed<"visit">): Promise<readonly DayHole[]> => {
   const same = await sameField(records, visit.body.field);
   const visits = same === undefined ? [visit] : await visitsOf(records, same.ids);
   const onDay = visits.filter(({ id, body }) => id === visit.id || body.day === visit.body.day);
-  const lists = await Promise.all(onDay.map(({ id }) => records.list<"observation">({ visit: id })));
+  const lists = await Promise.all(onDay.map(({ id }) => records.list({ visit: id, kind: "observation" })));
   return readHoles(records, lists.flat());
 };
 

@@ -159,7 +159,7 @@ const todayIn = async (
   const visits = ofToday.length > 0 ? ofToday : all;
   const [visit] = visits;
   if (visit === undefined) return [];
-  const lists = await Promise.all(visits.map(({ id }) => records.list<"observation">({ visit: id })));
+  const lists = await Promise.all(visits.map(({ id }) => records.list({ visit: id, kind: "observation" })));
   const { day } = visit.body;
   return [
     {

@@ -64,9 +64,9 @@ export const readNotes = async (
   records: Reader,
   visits: readonly RecordId<"visit">[],
 ): Promise<readonly NoteRow[]> => {
-  const lists = await Promise.all(visits.map((visit) => records.list({ visit })));
+  const lists = await Promise.all(visits.map((visit) => records.list({ visit, kind: "observation" })));
   const notes = lists.flat().flatMap((one) => {
-    const noted = notedOf(one as Listed<"observation">);
+    const noted = notedOf(one);
     return noted === null ? [] : [noted];
   });
   if (notes.length === 0) return [];

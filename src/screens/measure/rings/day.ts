@@ -159,7 +159,7 @@ export const readRingDay = async (
     visit.id,
     ...all.filter(({ body }) => body.day === visit.body.day).map((one) => one.id),
   ]);
-  const lists = await Promise.all([...ids].map((one) => records.list<"observation">({ visit: one })));
+  const lists = await Promise.all([...ids].map((one) => records.list({ visit: one, kind: "observation" })));
   const rows = lists
     .flat()
     .filter(({ body }) => body.type === "ring")

@@ -124,7 +124,7 @@ export const readRingSheet = async (
     changed?.by == null ? undefined : records.one(changed.by),
     guessOf(records, header),
     header.follows === null ? null : readRingOf(records, header.follows),
-    records.list<"observation">({ visit: header.visit }),
+    records.list({ visit: header.visit, kind: "observation" }),
   ]);
   const next = others.find(({ body }) => body.type === "ring" && body.follows === id);
   const result = resultOf(ring);

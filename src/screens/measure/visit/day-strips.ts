@@ -250,7 +250,7 @@ export const readDay = async (
   const visits = [visit, ...all.filter((one) => one.body.day === day && one.id !== id)];
   const stripOf = sameStrip(joins);
   const everything: readonly Test[] = (
-    await Promise.all(visits.map((one) => records.list<"observation">({ visit: one.id })))
+    await Promise.all(visits.map((one) => records.list({ visit: one.id, kind: "observation" })))
   ).flat();
   const spots = await spotsOf(records, everything);
   const onStrips = everything.filter(({ body }) => !onGrass(spots, body));

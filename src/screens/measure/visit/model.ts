@@ -59,7 +59,7 @@ export const linesOfVisits = async (
   records: Reader,
   visits: readonly Pick<Listed<"visit">, "id" | "body">[],
 ): Promise<readonly ReadLine[]> => {
-  const lists = await Promise.all(visits.map(({ id }) => records.list<"observation">({ visit: id })));
+  const lists = await Promise.all(visits.map(({ id }) => records.list({ visit: id, kind: "observation" })));
   const all = lists.flat().filter(({ body }) => body.type === "line");
   const spots = await spotsOf(records, all);
   const observations = all.filter(({ body }) => !onGrass(spots, body));

@@ -40,7 +40,7 @@ const testsOf = async (
   visit: RecordId<"visit"> | null,
 ): Promise<readonly Listed<"observation">[]> => {
   if (visit !== null)
-    return records.list<"observation">({ visit }, { newestFirst: true, limit: MOST_TESTS + 1 });
+    return records.list({ visit, kind: "observation" }, { newestFirst: true, limit: MOST_TESTS + 1 });
   const lists = await Promise.all(
     same.ids.map((field) =>
       records.list({ field, kind: "observation" }, { newestFirst: true, limit: MOST_TESTS + 1 }),
