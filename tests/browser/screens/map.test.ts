@@ -23,7 +23,8 @@ const drawn = () =>
     signs: [...document.querySelectorAll(".ground .sign")]
       .map((one) => one.className.split(" sign-")[1])
       .sort(),
-    names: [...document.querySelectorAll(".ground .ground-name")].map((one) => one.textContent).sort(),
+    strips: [...document.querySelectorAll(".ground .of-strip")].map((one) => one.textContent).sort(),
+    spots: [...document.querySelectorAll(".ground .of-spot")].map((one) => one.textContent).sort(),
     pictures: document.querySelectorAll(".ground img").length,
   }));
 
@@ -34,11 +35,35 @@ it("stands above the details on the page of a field, with its area", async () =>
     edges: 1,
     ways: 2,
     signs: ["edge", "hole", "line", "note", "old-grass", "ring", "spot"],
-    names: ["straw left", "straw off"],
+    strips: ["straw left", "straw off"],
+    spots: ["by the oak", "edge", "old pasture"],
     pictures: 0,
   });
   // 200 m by 150 m.
   await phone.reads("3 ha, 700 m around");
+});
+
+it("writes no name over another one or over a sign", async () => {
+  const over = await phone.chromium.run(() => {
+    const boxes = [...document.querySelectorAll(".ground-name, .sign svg")]
+      .filter((one) => getComputedStyle(one).visibility === "visible")
+      .map((one) => ({ name: one.textContent ?? "", box: one.getBoundingClientRect() }));
+    return boxes.flatMap(({ name, box }, at) =>
+      name === ""
+        ? []
+        : boxes
+            .filter(
+              ({ box: other }, place) =>
+                place !== at &&
+                box.left < other.right &&
+                other.left < box.right &&
+                box.top < other.bottom &&
+                other.top < box.bottom,
+            )
+            .map((other) => `${name} over ${other.name === "" ? "a sign" : other.name}`),
+    );
+  });
+  expect(over).toEqual([]);
 });
 
 it("says in its name what it is, and opens as a screen of its own", async () => {

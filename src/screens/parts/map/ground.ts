@@ -1,4 +1,4 @@
-/** The map itself: the only file that draws with the map library. It loads nothing from anywhere. */
+/** The map itself, drawn with the map library. It loads nothing from anywhere. */
 import {
   circle,
   divIcon,
@@ -12,7 +12,8 @@ import {
 } from "leaflet";
 import { type LatitudeLongitude, roughDistanceM, turnedDeg } from "../../../science/position/distance.ts";
 import { type CornersDrawn, type Drawing, type HereDrawn, placesOf, type Thing } from "./drawing.ts";
-import { cornerElement, labelElement, signElement } from "./signs.ts";
+import { nameLayer } from "./name-layer.ts";
+import { cornerElement, signElement } from "./signs.ts";
 import "leaflet/dist/leaflet.css";
 import "./map.css";
 
@@ -84,6 +85,7 @@ export const openGround = (element: HTMLElement, still: boolean, events: GroundE
     longitudeDeg: turnedDeg(lng) + 0,
   });
   const ground = layerGroup().addTo(map);
+  const names = nameLayer(map, toMap);
   const signs = layerGroup().addTo(map);
   const handles = layerGroup().addTo(map);
   const person = layerGroup().addTo(map);
@@ -174,13 +176,7 @@ export const openGround = (element: HTMLElement, still: boolean, events: GroundE
         interactive: false,
         pane: "field",
       }).addTo(ground);
-    for (const { text, at } of next.labels)
-      marker(toMap(at), {
-        icon: icon(labelElement(text), 0),
-        interactive: false,
-        keyboard: false,
-        zIndexOffset: -200,
-      }).addTo(signs);
+    names.draw(next);
     for (const thing of next.things) putSign(thing);
     if (next.corners !== null) putCorners(next.corners);
   };
@@ -195,6 +191,7 @@ export const openGround = (element: HTMLElement, still: boolean, events: GroundE
     tellScale();
     if (drawing !== null && drawing.corners !== null && !dragging) putHandles(drawing.corners);
   });
+  map.on("zoomend", names.place);
   map.on("click", ({ latlng }) => events.onTouch(fromMap(latlng)));
   const sized = new ResizeObserver(() => {
     map.invalidateSize({ animate: false });

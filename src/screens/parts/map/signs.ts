@@ -19,7 +19,10 @@ const PATHS: Readonly<Record<Sign, string>> = {
   note: "M5 2H15L20 7V22H5ZM15 2V7H20",
 };
 
-/** A sign with the letters that stand in or beside it. Text goes in as text, whatever it holds. */
+/** Signs with room for a letter or a number. */
+const LETTERED: ReadonlySet<Sign> = new Set(["ring", "hole"]);
+
+/** A sign with the letters that stand in it. Text goes in as text, whatever it holds. */
 export const signElement = (sign: Sign, label: string): HTMLElement => {
   const whole = document.createElement("div");
   whole.className = `sign sign-${sign}`;
@@ -29,7 +32,7 @@ export const signElement = (sign: Sign, label: string): HTMLElement => {
   path.setAttribute("d", PATHS[sign]);
   drawing.append(path);
   whole.append(drawing);
-  if (label !== "") {
+  if (label !== "" && LETTERED.has(sign)) {
     const text = document.createElement("b");
     text.textContent = label;
     whole.append(text);
@@ -37,10 +40,10 @@ export const signElement = (sign: Sign, label: string): HTMLElement => {
   return whole;
 };
 
-/** A name on the ground. */
-export const labelElement = (text: string): HTMLElement => {
+/** A name on the ground: of a strip, or of the spot beside it. */
+export const labelElement = (text: string, of: "strip" | "spot"): HTMLElement => {
   const label = document.createElement("div");
-  label.className = "ground-name";
+  label.className = `ground-name of-${of}`;
   label.textContent = text;
   return label;
 };
