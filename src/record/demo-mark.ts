@@ -6,3 +6,6 @@ export const DEMO_MARK = "fa110f1e1d00";
 
 /** Whether a record belongs to the example farm. */
 export const isDemoId = (id: string): boolean => id.startsWith(DEMO_MARK, id.indexOf("-") + 1);
+
+/** Whether a test belongs to the example farm: it came with it, or was made on one of its fields. */
+export const isDemoTest = (id: string, field: string): boolean => isDemoId(id) || isDemoId(field);

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { linesHead } from "../../src/exchange/format/views/line-tables.ts";
 import { isDemoId } from "../../src/record/demo-mark.ts";
 import type { Observation } from "../../src/record/kinds/observation.ts";
 import { type RecordState, shown } from "../../src/record/record.ts";
@@ -6,6 +7,7 @@ import { DEMO_EDITION, demoCommands } from "../../src/screens/demo/commands.ts";
 import { farmWords } from "../../src/screens/demo/words.farm.ts";
 import { TRADE_WORDS } from "../../src/screens/parts/trade.ts";
 import { applyCommands } from "../../src/store/write.ts";
+import { rowsOf } from "../unit/exchange/view-samples.ts";
 import { addLines, copyOf, device, onlyPart, recordsOf } from "./archive-samples.ts";
 import { lineBody, need, newId, sampleLine, write } from "./store-samples.ts";
 
@@ -39,5 +41,11 @@ it("a copy leaves the example farm out, but for what one's own records rest on",
   const says = "the example farm, which is invented";
   expect(await onlyPart(beside).text()).not.toContain(says);
   expect(await onlyPart(resting).text()).toContain(says);
+  // And the table says it of this line alone, so that nobody takes it for one that was counted on a farm.
+  const text = await onlyPart(resting).text();
+  const table = text.slice(text.indexOf(linesHead) + linesHead.length);
+  const rows = rowsOf(linesHead, table.split("\r\n").slice(0, 3).join("\r\n"));
+  expect(rows.filter(({ example: is }) => is === "yes").map(({ line }) => line)).toEqual([own]);
+  expect(rows.filter(({ example: is }) => is === "no")).toHaveLength(2);
   connection.close();
 });

@@ -15,6 +15,7 @@ export const readmeText = (appVersion: string, day: string, demo: boolean): stri
       ? [
           "Some of these records belong to the example farm, which is invented: own records",
           `rest on them. Their ids go on with ${DEMO_MARK} after the first hyphen.`,
+          "Under view/ whatever was measured there has yes (on maps true) at example.",
           "",
         ]
       : []),

@@ -79,15 +79,18 @@ describe("the conductivities of a ring", () => {
 });
 
 it("hands the same over as a table, with the reason where a number is missing", () => {
-  const csv = specialistCsv(found(P3_11), ({ code }) => `because ${code}`);
+  const csv = specialistCsv(found(P3_11), false, ({ code }) => `because ${code}`);
   const rows = csv.split("\r\n");
-  expect(rows[0]).toBe("\ufeffpart,of,what,value,unit,standard error,said beside it");
+  expect(rows[0]).toBe("\ufeffpart,of,what,value,unit,standard error,said beside it,example");
   // Published readings, independent least squares: see tests/reference/subramanya-curves.test.ts.
   expect(csv).toMatch(/\r\ncurve,horton,f_c,26\.20\d*,mm\/h,/u);
   expect(csv).toContain("curve,philip,A,0,mm/h,,because science/held-at-its-bound");
   expect(csv).toContain("curve,philip,said,,,,because science/collapses-to-root-time");
   expect(csv).toContain("conductivity,falling-head,said,,,,because science/kfs-first-pour-not-gone");
   expect(rows.filter((row) => row.startsWith("curve,horton,left over at "))).toHaveLength(P3_11.length - 1);
+  expect(rows.slice(1, -1).every((row) => row.endsWith(",no"))).toBe(true);
+  const invented = specialistCsv(found(P3_11), true, ({ code }) => code).split("\r\n");
+  expect(invented.slice(1, -1).every((row) => row.endsWith(",yes"))).toBe(true);
 });
 
 describe("what was noted beside a ring", () => {

@@ -14,6 +14,7 @@ export const holesHead = csvHead([
   "strip",
   "marked spot",
   "old grass",
+  "example",
   "visit day",
   "begun (UTC)",
   "number",
@@ -62,6 +63,7 @@ export const holesRow = ({
   strip,
   spot,
   oldGrass,
+  example,
   day,
   template,
   header,
@@ -73,6 +75,7 @@ export const holesRow = ({
     strip,
     spot,
     yesNo(oldGrass),
+    yesNo(example),
     day,
     utcText(header.startedAtMs),
     header.number,
@@ -102,6 +105,7 @@ export const holeEntriesHead = csvHead([
   "hole",
   "field",
   "strip",
+  "example",
   "visit day",
   "number",
   "what",
@@ -161,7 +165,8 @@ const whatOf = (entry: Entry): string =>
   entry.type === "temperature" ? `temperature of the ${entry.of}` : entry.type;
 
 /** The rows of one hole: one an entry that counts, in the order in which they were made. */
-export const holeEntriesRows = ({ id, field, strip, day, header, reading, entries }: HoleView): string => {
+export const holeEntriesRows = (view: HoleView): string => {
+  const { id, field, strip, example, day, header, reading, entries } = view;
   const ordered = inOrder(entries);
   const fates = fatesOf(ordered);
   const inDoubt = new Set(doubtsIn(reading).flatMap((answers) => answers.map((answer) => answer.id)));
@@ -175,6 +180,7 @@ export const holeEntriesRows = ({ id, field, strip, day, header, reading, entrie
           id,
           field,
           strip,
+          yesNo(example),
           day,
           header.number,
           whatOf(entry),

@@ -12,6 +12,7 @@ export const linesHead = csvHead([
   "strip",
   "marked spot",
   "old grass",
+  "example",
   "visit day",
   "begun (UTC)",
   "way of counting",
@@ -46,6 +47,7 @@ export const linesRow = ({
   strip,
   spot,
   oldGrass,
+  example,
   day,
   rope,
   ropeMarks,
@@ -61,6 +63,7 @@ export const linesRow = ({
     strip,
     spot,
     yesNo(oldGrass),
+    yesNo(example),
     day,
     utcText(header.startedAtMs),
     header.way,
@@ -90,6 +93,7 @@ export const marksHead = csvHead([
   "line",
   "field",
   "strip",
+  "example",
   "visit day",
   "mark",
   "what lay there",
@@ -102,11 +106,11 @@ export const marksHead = csvHead([
 ]);
 
 /** The rows of one line: one an answer, and one for a thickness at a mark that was not called. */
-export const marksRows = ({ id, field, strip, day, reading }: LineView): string => {
+export const marksRows = ({ id, field, strip, example, day, reading }: LineView): string => {
   const numbers = [...new Set([...reading.marks.keys(), ...reading.thickness.keys()])].sort((a, b) => a - b);
   return numbers
     .map((number) => {
-      const where: Cell[] = [id, field, strip, day, number];
+      const where: Cell[] = [id, field, strip, yesNo(example), day, number];
       const thickness = reading.thickness.get(number);
       const mulch: Cell[] = [thickness?.value ?? null, thickness?.unit ?? null];
       const mark = reading.marks.get(number);

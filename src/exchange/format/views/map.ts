@@ -16,6 +16,7 @@ const lineFeature = ({
   strip,
   spot,
   oldGrass,
+  example,
   day,
   header,
   reading,
@@ -29,7 +30,16 @@ const lineFeature = ({
     second === undefined
       ? { type: "Point", coordinates: first }
       : { type: "LineString", coordinates: [first, second] },
-    { field, strip, markedSpot: spot, oldGrass, visitDay: day, wayOfCounting: header.way, ...reading.tally },
+    {
+      field,
+      strip,
+      markedSpot: spot,
+      oldGrass,
+      example,
+      visitDay: day,
+      wayOfCounting: header.way,
+      ...reading.tally,
+    },
   );
 };
 
@@ -50,13 +60,13 @@ const about = (view: RingView | HoleView): object =>
 
 /** A point where the ring or the hole is. */
 const pointFeature = (view: RingView | HoleView): string | undefined => {
-  const { id, field, strip, spot, oldGrass, day, header } = view;
+  const { id, field, strip, spot, oldGrass, example, day, header } = view;
   const { position } = header.at;
   if (position === null) return undefined;
   return feature(
     id,
     { type: "Point", coordinates: [position.longitudeDeg, position.latitudeDeg] },
-    { ...about(view), field, strip, markedSpot: spot, oldGrass, visitDay: day, place: header.place },
+    { ...about(view), field, strip, markedSpot: spot, oldGrass, example, visitDay: day, place: header.place },
   );
 };
 

@@ -1,4 +1,5 @@
 /** The names that a person knows things by, gathered in the order of the archive, for tables and maps. */
+import { isDemoTest } from "../../../record/demo-mark.ts";
 import { grassOf } from "../../../record/ground.ts";
 import { kindOf, type RecordId } from "../../../record/ids.ts";
 import type { BodyOf } from "../../../record/kinds/all.ts";
@@ -13,6 +14,8 @@ export interface Whereabouts {
   /** The marked spot by its name; empty when at none. */
   readonly spot: string;
   readonly oldGrass: boolean;
+  /** Of the example farm, which is invented. */
+  readonly example: boolean;
   /** Calendar day of the visit; empty when the visit is not known. */
   readonly day: string;
 }
@@ -21,7 +24,7 @@ export interface Whereabouts {
 export interface Names {
   /** Takes the next record. */
   remember(record: RecordState, revision: Revision): void;
-  where(header: Pick<BodyOf["observation"], "field" | "strip" | "visit" | "spot">): Whereabouts;
+  where(id: RecordId, header: Pick<BodyOf["observation"], "field" | "strip" | "visit" | "spot">): Whereabouts;
   /** A thing of the kit, if it is of this type. */
   kit<T extends Kit["type"]>(type: T, id: RecordId<"kit"> | null): Extract<Kit, { type: T }> | undefined;
 }
@@ -53,14 +56,15 @@ export const beginNames = (): Names => {
           break;
       }
     },
-    where: (header) => {
+    where: (id, header) => {
       const { field, strip, visit, spot } = header;
-      const oldGrass = grassOf((id) => spots.get(id)?.oldGrass, header) !== null;
+      const oldGrass = grassOf((at) => spots.get(at)?.oldGrass, header) !== null;
       return {
         field: fields.get(field) ?? "",
         strip: strip === null || oldGrass ? "" : (strips.get(strip) ?? ""),
         spot: spot === undefined ? "" : (spots.get(spot)?.name ?? ""),
         oldGrass,
+        example: isDemoTest(id, field),
         day: days.get(visit) ?? "",
       };
     },

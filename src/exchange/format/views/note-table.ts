@@ -1,5 +1,5 @@
 /** view/notes.csv. */
-import { stoodCells } from "./cells.ts";
+import { stoodCells, yesNo } from "./cells.ts";
 import { csvHead, csvRow } from "./csv.ts";
 import type { NoteView } from "./test-view.ts";
 import { utcText } from "./utc.ts";
@@ -9,6 +9,7 @@ export const notesHead = csvHead([
   "note",
   "field",
   "strip",
+  "example",
   "visit day",
   "written (UTC)",
   "marked spot",
@@ -22,13 +23,14 @@ export const notesHead = csvHead([
 ]);
 
 /** The row of one note. A position that was moved by hand keeps the measured one beside it. */
-export const notesRow = ({ id, field, strip, day, spot, header }: NoteView): string => {
+export const notesRow = ({ id, field, strip, example, day, spot, header }: NoteView): string => {
   const { at } = header;
   const moved = at.position?.movedFrom;
   return csvRow([
     id,
     field,
     strip,
+    yesNo(example),
     day,
     utcText(header.startedAtMs),
     spot,

@@ -73,7 +73,7 @@ const lineView = (names: Names, { id, entries }: RecordState, header: LineHeader
   return {
     type: "line",
     id,
-    ...names.where(header),
+    ...names.where(id, header),
     rope: rope?.name ?? "",
     ropeMarks,
     spacingM: rope?.spacingM ?? null,
@@ -85,7 +85,7 @@ const lineView = (names: Names, { id, entries }: RecordState, header: LineHeader
 const ringView = (names: Names, { id, entries }: RecordState, header: RingHeader): RingView => ({
   type: "ring",
   id,
-  ...names.where(header),
+  ...names.where(id, header),
   ring: names.kit("ring", header.ring),
   outer: names.kit("ring", header.outer),
   ruler: names.kit("ruler", header.ruler),
@@ -97,7 +97,7 @@ const ringView = (names: Names, { id, entries }: RecordState, header: RingHeader
 const holeView = (names: Names, { id, entries }: RecordState, header: HoleHeader): HoleView => ({
   type: "hole",
   id,
-  ...names.where(header),
+  ...names.where(id, header),
   template: names.kit("hole-template", header.template),
   header,
   reading: readHole(entries),
@@ -107,7 +107,7 @@ const holeView = (names: Names, { id, entries }: RecordState, header: HoleHeader
 const noteView = (names: Names, { id }: RecordState, header: NoteHeader): NoteView => ({
   type: "note",
   id,
-  ...names.where(header),
+  ...names.where(id, header),
   header,
 });
 

@@ -1,4 +1,5 @@
 /** Curves and conductivities of a ring as a table for a file. */
+import { yesNo } from "../../../exchange/format/views/cells.ts";
 import { type Cell, csvHead, csvRow } from "../../../exchange/format/views/csv.ts";
 import type { Result } from "../../../record/result.ts";
 import type { Caution } from "../../../science/estimate.ts";
@@ -47,20 +48,24 @@ const under = <T>(
   result: Result<T>,
   rows: (value: T, say: Say) => readonly Row[],
   say: Say,
-): readonly string[] =>
-  (result.ok ? rows(result.value, say) : [sentence(say(result.problem))]).map((row) =>
-    csvRow([part, of, ...row]),
-  );
+): readonly (readonly Cell[])[] =>
+  (result.ok ? rows(result.value, say) : [sentence(say(result.problem))]).map((row) => [part, of, ...row]);
 
 /**
  * One row for each unknown, each criterion, each residual and each conductivity. Numbers are not rounded; where
  * one is missing its reason stands. A model that was not laid has one row with its reason.
+ *
+ * @param example whether the ring belongs to the example farm: every row says so
  */
-export const specialistCsv = ({ fits, kfs }: RingForSpecialist, say: Say): string =>
-  [
-    csvHead(["part", "of", "what", "value", "unit", "standard error", "said beside it"]),
+export const specialistCsv = ({ fits, kfs }: RingForSpecialist, example: boolean, say: Say): string => {
+  const rows = [
     ...(fits.ok
       ? MODELS.flatMap((model) => under("curve", model, fits.value.fits[model], fitRows, say))
       : under("curve", "", fits, () => [], say)),
     ...KFS_WAYS.flatMap((way) => under("conductivity", way, kfs[way], kfsRows, say)),
+  ];
+  return [
+    csvHead(["part", "of", "what", "value", "unit", "standard error", "said beside it", "example"]),
+    ...rows.map((row) => csvRow([...row, yesNo(example)])),
   ].join("");
+};

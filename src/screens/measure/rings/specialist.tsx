@@ -3,6 +3,7 @@
  * first, and worked out off the page: five curves would hold a phone up.
  */
 import { useMemo, useState } from "preact/hooks";
+import { isDemoTest } from "../../../record/demo-mark.ts";
 import { kindOf } from "../../../record/ids.ts";
 import type { Result } from "../../../record/result.ts";
 import type { Caution } from "../../../science/estimate.ts";
@@ -138,9 +139,13 @@ const Worked = ({ sheet, found }: { readonly sheet: RingSheet; readonly found: R
   const words = useWordsOf(SPECIALIST_WORDS);
   const say = useSay();
   const { ring } = sheet;
+  const example = isDemoTest(ring.id, ring.header.field);
   const file = useMemo(
-    () => new File([specialistCsv(found, say)], `ring-${ring.letter || "test"}.csv`, { type: "text/csv" }),
-    [found, ring.letter],
+    () =>
+      new File([specialistCsv(found, example, say)], `ring-${ring.letter || "test"}.csv`, {
+        type: "text/csv",
+      }),
+    [found, example, ring.letter],
   );
   return (
     <>
