@@ -4,10 +4,11 @@ import { newShortId } from "../record/ids.ts";
 import { shown } from "../record/record.ts";
 import { failed, ok, type Result } from "../record/result.ts";
 import type { FileProgress, FilesDesk } from "../screens/parts/files-desk.ts";
+import { SETTINGS } from "../screens/parts/settings.ts";
 import type { Connection } from "../store/connection.ts";
 import { getMeta } from "../store/meta.ts";
 import { readRecord } from "../store/read.ts";
-import { DEVICE, SETTINGS } from "./meta-keys.ts";
+import { DEVICE } from "./meta-keys.ts";
 import { APP_VERSION } from "./version.ts";
 import type { FileAnswer, FileJobName, FileJobTable, FileQuestion } from "./workers/files-talk.ts";
 

@@ -10,13 +10,13 @@ import type { House } from "../screens/parts/house.ts";
 import { newPen } from "../screens/parts/pen.ts";
 import { newReader } from "../screens/parts/reader.ts";
 import { href, type Route, routeAt } from "../screens/parts/route.ts";
-import { FIRST_SETTINGS, type Settings } from "../screens/parts/settings.ts";
+import { FIRST_SETTINGS, SETTINGS, type Settings } from "../screens/parts/settings.ts";
 import { TRADE_WORDS } from "../screens/parts/trade.ts";
 import { getMeta, setMeta, settleMeta } from "../store/meta.ts";
 import type { Notice } from "../store/notice.ts";
 import { openStore } from "../store/store.ts";
 import { filesDesk } from "./files-client.ts";
-import { DEVICE, SETTINGS, WHERE } from "./meta-keys.ts";
+import { DEVICE, WHERE } from "./meta-keys.ts";
 import { resultsDesk } from "./results-client.ts";
 
 /** The screen at the address bar. */

@@ -1,9 +1,11 @@
 /** What a person chose for this device. Stored values never change with it. */
 
 import type { KeyMeaning } from "../../device/keys.ts";
+import type { Json } from "../../record/canonical.ts";
 import type { Cover } from "../../record/entry.ts";
 import type { RecordId } from "../../record/ids.ts";
 import { HABITS, type UnitHabits } from "../../record/units.ts";
+import type { MetaKey } from "../../store/meta.ts";
 import type { CautionsRead } from "./cautions-due.ts";
 import type { Trade } from "./trade.ts";
 
@@ -70,4 +72,16 @@ export const FIRST_SETTINGS: Settings = {
   targetPercent: 75,
   copiedAtMs: null,
   copiedSum: null,
+};
+
+type StoredSettings = Partial<Settings> & { readonly [key: string]: Json };
+
+/** What the person chose; a value that an older app did not have is taken from the first settings. */
+export const SETTINGS: MetaKey<StoredSettings> = {
+  name: "settings",
+  durability: "relaxed",
+  read: (stored) =>
+    typeof stored === "object" && stored !== null && !Array.isArray(stored)
+      ? (stored as StoredSettings)
+      : undefined,
 };

@@ -5,6 +5,7 @@ import { isIosTab } from "../../device/install.ts";
 import { LookAtDemo } from "../demo/look-at-demo.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
+import { useOnce } from "../parts/once.ts";
 import { Page } from "../parts/page.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
 import { TradeChoice, UnitsChoice } from "../settings/language-units.tsx";
@@ -19,14 +20,13 @@ export const WelcomeScreen = () => {
   const { common } = house.words.value;
   const welcome = useWordsOf(WELCOME_WORDS);
   const [answers, setAnswers] = useState<Answers>(() => ({ ...firstChoice(navigator.languages), name: "" }));
-  const [busy, setBusy] = useState(false);
+  const [busy, once] = useOnce();
   const start = async (measureNow: boolean) => {
-    setBusy(true);
     const visit = await begin(house, answers, measureNow);
-    setBusy(false);
     if (visit === undefined) return;
     // Takes the place of this page: Back must not lead to questions that were answered.
-    house.goInstead(visit === null ? { at: "field-new" } : { at: "visit", visit });
+    if (!measureNow || visit === null) house.goInstead({ at: "field-new" });
+    else house.goInstead(visit === "elsewhere" ? { at: "measure" } : { at: "visit", visit });
   };
   return (
     <Page
@@ -34,10 +34,10 @@ export const WelcomeScreen = () => {
       under={common.tagline}
       foot={
         <>
-          <Key look="straw" off={busy} onPress={() => void start(true)}>
+          <Key look="straw" off={busy} onPress={() => once(() => start(true))}>
             {welcome.now}
           </Key>
-          <Key off={busy} onPress={() => void start(false)}>
+          <Key off={busy} onPress={() => once(() => start(false))}>
             {welcome.field}
           </Key>
         </>

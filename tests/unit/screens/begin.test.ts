@@ -3,16 +3,24 @@ import type { Command } from "../../../src/record/command/command.ts";
 import { failed, ok, type Problem } from "../../../src/record/result.ts";
 import { HABITS } from "../../../src/record/units.ts";
 import { newPen } from "../../../src/screens/parts/pen.ts";
+import { newReader, type Reader } from "../../../src/screens/parts/reader.ts";
 import { FIRST_SETTINGS, type Settings } from "../../../src/screens/parts/settings.ts";
 import { begin } from "../../../src/screens/welcome/model.ts";
+import type { Connection, Job } from "../../../src/store/connection.ts";
+import type { Database } from "../../../src/store/schema.ts";
 
-const house = (refuse = false) => {
+/** A house; `stored` is what the pages of this device keep, and `known` the name of the person there. */
+const house = (refuse = false, stored?: Partial<Settings>, known = "") => {
   let settings: Settings = FIRST_SETTINGS;
+  const db = { get: () => Promise.resolve(stored) };
+  const connection = { use: (job: Job<unknown>) => job(db as unknown as Database) } as unknown as Connection;
+  const one = () => Promise.resolve({ body: { name: known } });
   const written: Command[] = [];
   const told: Problem[] = [];
   return {
     written,
     told,
+    records: { ...newReader(connection), one: one as unknown as Reader["one"] },
     settings: () => settings,
     pen: newPen("d".repeat(16), () => settings.person),
     changeSettings: (patch: Partial<Settings>) => {
@@ -59,5 +67,31 @@ describe("the first run", () => {
     expect(await begin(first, answers, true)).toBeUndefined();
     expect(first.told).toEqual([{ code: "store/quota", facts: {} }]);
     expect(first.settings()).toMatchObject({ welcomed: false, person: null });
+  });
+
+  describe("that another page has finished", () => {
+    const person = `person-${"1".repeat(32)}` as const;
+    const stored = { ...FIRST_SETTINGS, welcomed: true, trade: "au-nz", person } as const;
+
+    it("begins nothing a second time, and takes over what was chosen there", async () => {
+      const late = house(false, stored, "One who counts");
+      expect(await begin(late, answers, true)).toBe("elsewhere");
+      expect(late.written).toEqual([]);
+      expect(late.settings()).toEqual(stored);
+    });
+
+    it("keeps a name that was typed here alone", async () => {
+      const late = house(false, stored, "Somebody else");
+      expect(await begin(late, answers, true)).toBe("elsewhere");
+      expect(late.written).toMatchObject([{ body: { name: "One who counts" } }]);
+      expect(late.settings()).toEqual({ ...stored, person: late.written[0]?.id });
+    });
+
+    it("says so when that name could not be written, and changes nobody", async () => {
+      const late = house(true, { ...stored, person: null });
+      expect(await begin(late, answers, false)).toBeUndefined();
+      expect(late.told).toEqual([{ code: "store/quota", facts: {} }]);
+      expect(late.settings()).toMatchObject({ welcomed: true, person: null });
+    });
   });
 });
