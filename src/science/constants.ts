@@ -148,7 +148,10 @@ export const POWER = 0.8;
 /** Least time between readings of two rings, in minutes. Own rule. */
 export const START_GAP_MIN = 1;
 
-/** Changes whenever results of a field could come out differently, so that kept ones are worked out again. */
+/**
+ * Changes whenever results of a field could come out differently, so that kept ones are worked out again. Raise the
+ * number alone: what was kept under a lower one is dropped by it.
+ */
 export const FIELD_COVER_VERSION = "field-cover-2";
 /** The same for the holes and rings of a field. */
 export const HOLES_AND_RINGS_VERSION = "field-holes-rings-2";

@@ -4,11 +4,14 @@ import { fieldOf } from "../record/list-keys.ts";
 import type { RecordState } from "../record/record.ts";
 import { ok, type Result } from "../record/result.ts";
 import type { Connection } from "./connection.ts";
+import type { Stores } from "./schema.ts";
 import { inTransaction, type Writing } from "./transaction.ts";
 
 // A rope, a ring or a joining belongs to no field and changes the results of many: it counts here, and
 // every field's token holds this count too.
 const SHARED = "shared";
+
+type SummaryKey = Stores["summaries"]["key"];
 
 const countedFor = (record: RecordState): string | undefined =>
   fieldOf(record) ?? (kindOf(record.id) === "photo" ? undefined : SHARED);
@@ -85,3 +88,51 @@ export const keepSummary = (
       return ok(undefined);
     }),
   );
+
+/** Rows looked through or dropped in one transaction. */
+const SWEPT_AT_ONCE = 20;
+
+const VERSION = /^(.+)-(\d+)$/;
+
+/** Whether it is an earlier version of the same science; later ones belong to a newer app in another window. */
+const isEarlier = (science: string, than: string): boolean => {
+  const [, name, number] = VERSION.exec(science) ?? [];
+  const [, nameNow, numberNow] = VERSION.exec(than) ?? [];
+  return name !== undefined && name === nameNow && Number(number) < Number(numberNow);
+};
+
+/**
+ * Drops results that were kept for earlier versions of the science, which nobody asks for again. It goes by small
+ * steps over a store that no touch writes to, so nothing waits for it.
+ *
+ * @param versions the versions of now, each a name and a number such as `field-cover-2`
+ * @returns how many were dropped
+ */
+export const sweepSummaries = async (
+  connection: Connection,
+  versions: readonly string[],
+): Promise<Result<number>> => {
+  let dropped = 0;
+  let after: SummaryKey | undefined;
+  do {
+    const range = after === undefined ? undefined : IDBKeyRange.lowerBound(after, true);
+    const keys = await connection.use(async (db) =>
+      ok(await db.getAllKeys("summaries", range, SWEPT_AT_ONCE)),
+    );
+    if (!keys.ok) return keys;
+    const earlier = keys.value.filter(([, science]) => versions.some((now) => isEarlier(science, now)));
+    // The usual case writes nothing.
+    if (earlier.length > 0) {
+      const gone = await connection.use((db) =>
+        inTransaction(db, ["summaries"], "relaxed", (tx) => {
+          for (const key of earlier) tx.remove("summaries", key);
+          return ok(undefined);
+        }),
+      );
+      if (!gone.ok) return gone;
+    }
+    dropped += earlier.length;
+    after = keys.value.at(-1);
+  } while (after !== undefined);
+  return ok(dropped);
+};

@@ -3,7 +3,7 @@ import { ok, type Result } from "../../record/result.ts";
 import { FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION } from "../../science/constants.ts";
 import { type FieldResults, resultsOfField } from "../../science/field-results.ts";
 import { type Connection, connect } from "../../store/connection.ts";
-import { keepSummary } from "../../store/field-states.ts";
+import { keepSummary, sweepSummaries } from "../../store/field-states.ts";
 import { testsOfField } from "./field-tests.ts";
 import { sumsOfLines } from "./line-sums.ts";
 import type { ResultsAnswer, ResultsQuestion, ResultsTable } from "./results-talk.ts";
@@ -41,6 +41,20 @@ const answer = async (question: ResultsQuestion): Promise<ResultsAnswer["answer"
     : resultsOf(connection.value, question.wants);
 };
 
+/**
+ * Behind the first answer: after an update nothing is kept under the new versions, so whoever looks at results asks
+ * here. Once is enough, because the versions of a worker stay the same.
+ */
+let swept = false;
+const sweepOnce = async (): Promise<void> => {
+  const connection = await opened;
+  if (swept || !connection?.ok) return;
+  swept = true;
+  await sweepSummaries(connection.value, [FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION]);
+};
+
 addEventListener("message", ({ data }: MessageEvent<ResultsQuestion>) => {
-  void answer(data).then((said) => postMessage({ n: data.n, answer: said } satisfies ResultsAnswer));
+  void answer(data)
+    .then((said) => postMessage({ n: data.n, answer: said } satisfies ResultsAnswer))
+    .then(sweepOnce);
 });

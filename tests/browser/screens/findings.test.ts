@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION } from "../../../src/science/constants.ts";
 import { href } from "../../../src/screens/parts/route.ts";
 import { beginSample, fieldOf, lineOf, marksRead, sampleStartMs } from "../../bench/seed.ts";
 import { until } from "../drivers/driver.ts";
@@ -31,6 +32,25 @@ line(left, "rrr");
 let phone: OnPhone;
 beforeAll(async () => {
   phone = await onPhone(rows());
+  await phone.chromium.run(
+    (of) =>
+      new Promise<void>((resolve, reject) => {
+        const request = indexedDB.open("mulchmark");
+        request.onerror = () => reject(request.error);
+        request.onsuccess = () => {
+          const tx = request.result.transaction("summaries", "readwrite");
+          // Of a field that nobody opens here, under the versions that came before.
+          for (const science of ["field-cover-1", "field-holes-rings-1"])
+            tx.objectStore("summaries").put({ field: of, science, token: "", value: {} });
+          tx.oncomplete = () => {
+            request.result.close();
+            resolve();
+          };
+        };
+      }),
+    `field-${"7".repeat(32)}`,
+  );
+  await phone.chromium.reload();
 });
 afterAll(() => phone.close());
 
@@ -71,25 +91,26 @@ it("says on the visit that lines of one strip lie at unlike places", async () =>
   await phone.reads("3 of 10 marks");
 });
 
-it("opens the field, and keeps what was worked out until something of it changes", async () => {
+it("opens the field, keeps what was worked out until something of it changes, and drops what an older app kept", async () => {
   await phone.goTo(href({ at: "field", field }));
   await phone.reads("80 %");
   await phone.reads("carried off");
   const kept = () =>
     phone.chromium.run(
       () =>
-        new Promise<number>((resolve, reject) => {
+        new Promise<string>((resolve, reject) => {
           const request = indexedDB.open("mulchmark");
           request.onerror = () => reject(request.error);
           request.onsuccess = () => {
-            const count = request.result.transaction("summaries").objectStore("summaries").count();
-            count.onsuccess = () => {
+            const keys = request.result.transaction("summaries").objectStore("summaries").getAllKeys();
+            keys.onsuccess = () => {
               request.result.close();
-              resolve(count.result);
+              resolve(keys.result.join(" "));
             };
           };
         }),
     );
-  // The ground cover, and what holes and rings add up to.
-  await until("both results are kept", async () => (await kept()) === 2);
+  // The ground cover, and what holes and rings add up to; the two old ones go.
+  const both = `${field},${FIELD_COVER_VERSION} ${field},${HOLES_AND_RINGS_VERSION}`;
+  await until("both results are kept, and no others", async () => (await kept()) === both);
 });
