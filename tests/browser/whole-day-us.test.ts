@@ -41,3 +41,18 @@ it.each([
   expect(labels).toContain(words);
   expect(labels).not.toMatch(/\bin (in|ft|ac|gal|fl-oz)\b/u);
 });
+
+it("a ruler that nobody named reads parts of an inch", async () => {
+  const labels = await at(href({ at: "ring-new", visit, follows: null }), "A");
+  // 1 mm is 1 / 25.4 in.
+  expect(labels).toContain("steps of 0.0394 in");
+  expect(labels).not.toMatch(/milli|litre/u);
+});
+
+it("a bottle that cannot be is refused in US fluid ounces", async () => {
+  await at(href({ at: "kit" }), "Add a bottle");
+  await phone.write("It holds, full to its mark, in US fluid ounces", "0.1");
+  await phone.touch("Keep this bottle");
+  // 10 mL is 0.338 and 200 L are 6762.8 US fl oz of 29.5735 mL.
+  await phone.reads("A bottle holds 0.339 to 6,760 US fluid ounces.");
+});

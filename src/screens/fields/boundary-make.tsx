@@ -4,7 +4,6 @@ import type { PositionFix } from "../../device/position.ts";
 import type { Result } from "../../record/result.ts";
 import type { Boundary } from "../../science/position/boundary.ts";
 import type { LatitudeLongitude } from "../../science/position/distance.ts";
-import { sentenceFor } from "../catalogue.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
@@ -12,6 +11,7 @@ import type { Ground } from "../parts/map/ground.ts";
 import { useHere } from "../parts/map/here.ts";
 import { fieldName } from "../parts/names.ts";
 import { useOnce } from "../parts/once.ts";
+import { ownSentence } from "../parts/own-units.ts";
 import { Page } from "../parts/page.tsx";
 import type { SameField } from "../parts/same-field.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -148,7 +148,7 @@ export const MakeBoundary = (props: {
         <SizeSoFar corners={corners} />
         {wrong !== null && !wrong.ok ? (
           <p class="wrong" role="alert">
-            {sentenceFor(words, wrong.problem, says.problems)}
+            {ownSentence(words, house.settings.value.habits, wrong.problem, says.problems)}
           </p>
         ) : null}
         {corners.length >= MOST_CORNERS ? <p class="wrong">{says.full(MOST_CORNERS)}</p> : null}

@@ -7,6 +7,7 @@ import { sentenceFor } from "../catalogue.ts";
 import { SENTENCES } from "../findings/sentences.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeDay } from "../parts/numbers.ts";
+import { ownSentence } from "../parts/own-units.ts";
 import { href } from "../parts/route.ts";
 import { toVisit } from "../parts/to-visit.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -80,7 +81,7 @@ const Row = (props: {
 
 /** What has to be said beside the numbers, folded up: a year holds many of them. */
 const Minds = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
-  const words = useHouse().words.value;
+  const { words, settings } = useHouse();
   const says = useWordsOf(YEARS_WORDS);
   const sentences = useWordsOf(SENTENCES);
   if (cautions.length === 0) return null;
@@ -88,7 +89,7 @@ const Minds = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
     <details class="found-minds">
       <summary>{says.mind}</summary>
       {cautions.map((caution) => (
-        <p key={caution.code}>{sentenceFor(words, caution, sentences)}</p>
+        <p key={caution.code}>{ownSentence(words.value, settings.value.habits, caution, sentences)}</p>
       ))}
     </details>
   );

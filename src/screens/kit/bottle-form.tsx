@@ -7,7 +7,7 @@ import { useHouse } from "../parts/house.ts";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { KitForm, type OnDone } from "./kit-form.tsx";
-import { useMeasured } from "./measured.ts";
+import { useMeasured, usePossible } from "./measured.ts";
 import { SizeLine } from "./size-line.tsx";
 import { HOLDS } from "./sizes.ts";
 import { KIT_WORDS } from "./words.ts";
@@ -23,7 +23,13 @@ export const BottleForm = (props: {
   const unit = house.settings.value.habits.volume;
   const [tried, setTried] = useState(false);
   const before = props.bottle?.bottle.volumeM3 ?? null;
-  const volume = useMeasured(words, unit, { ...HOLDS, refused: kit.refused }, before, false);
+  const volume = useMeasured(
+    words,
+    unit,
+    { ...HOLDS, refused: kit.refused(usePossible(unit)(HOLDS.possible)) },
+    before,
+    false,
+  );
   const sizes = () => {
     if (volume.si == null) {
       setTried(true);

@@ -3,6 +3,11 @@ import { useState } from "preact/hooks";
 import { inUnit, toSi, type Unit } from "../../record/units.ts";
 import type { Catalogue } from "../catalogue.ts";
 import { type NumberDraft, type NumberState, numberState } from "../parts/number-line.tsx";
+import { writeNumber } from "../parts/numbers.ts";
+import { TONGUE } from "../parts/words.common.ts";
+import { UNIT_WORDS } from "../parts/words.units.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import { KIT_WORDS } from "./words.ts";
 
 /** What a size has to be, in SI: kept without asking within `usual`, refused outside `possible`, ends included. */
 export interface SizeRule {
@@ -30,6 +35,35 @@ export const sizeToKeep = (known: KnownSize | null, typed: string, value: number
 
 // A hair wider, so that the ends themselves are kept without asking whatever the unit.
 const HAIR = 1e-9;
+
+/** Three digits, inside the bounds: what the sentence names is never refused. */
+const inside = (value: number, round: (value: number) => number): number => {
+  const one = 10 ** (Math.floor(Math.log10(value)) - 2);
+  // A size that is short in SI may end in a hair in this unit.
+  const count = value / one;
+  return (Math.abs(count - Math.round(count)) < HAIR * 1000 ? Math.round(count) : round(count)) * one;
+};
+
+/**
+ * What is possible, from the least to the most, as numbers in a unit.
+ *
+ * @example
+ * possibleIn("in", [0.02, 3]) // => ["0.788", "118"]
+ */
+export const possibleIn = (
+  unit: Unit,
+  [least, most]: SizeRule["possible"],
+): [least: string, most: string] => [
+  writeNumber(inside(inUnit(least, unit), Math.ceil), TONGUE, 5),
+  writeNumber(inside(inUnit(most, unit), Math.floor), TONGUE, 5),
+];
+
+/** `possibleIn` in words. */
+export const usePossible = (unit: Unit): ((possible: SizeRule["possible"]) => string) => {
+  const { between } = useWordsOf(KIT_WORDS);
+  const inFull = useWordsOf(UNIT_WORDS)[unit];
+  return (possible) => between(...possibleIn(unit, possible), inFull);
+};
 
 /** Reads a typed size by its rule. */
 export const sizeState = (words: Catalogue, draft: NumberDraft, unit: Unit, rule: SizeRule): NumberState => {

@@ -11,7 +11,7 @@ import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { KitForm, type OnDone, type Sizes } from "./kit-form.tsx";
 import { nextLetter } from "./kit-list.ts";
-import { useMeasured } from "./measured.ts";
+import { useMeasured, usePossible } from "./measured.ts";
 import { RingDrawing } from "./ring-drawing.tsx";
 import { SizeLine } from "./size-line.tsx";
 import { ACROSS, HIGH } from "./sizes.ts";
@@ -29,10 +29,11 @@ export const RingForm = (props: {
   const unitWord = useWordsOf(UNIT_WORDS)[unit];
   const before = props.ring?.ring;
   const [tried, setTried] = useState(false);
-  const across = { ...ACROSS, refused: kit.acrossRefused };
+  const sizesOf = usePossible(unit);
+  const across = { ...ACROSS, refused: kit.acrossRefused(sizesOf(ACROSS.possible)) };
   const first = useMeasured(words, unit, across, before?.insideM[0] ?? null, false);
   const second = useMeasured(words, unit, across, before?.insideM[1] ?? null, true);
-  const high = { ...HIGH, refused: kit.heightRefused };
+  const high = { ...HIGH, refused: kit.heightRefused(sizesOf(HIGH.possible)) };
   const heights = [
     useMeasured(words, unit, high, before?.heightsM[0] ?? null, true),
     useMeasured(words, unit, high, before?.heightsM[1] ?? null, true),
@@ -43,7 +44,7 @@ export const RingForm = (props: {
   const wide = {
     usual: ACROSS.usual,
     possible: [Math.max(widestInsideM, ACROSS.possible[0]), ACROSS.possible[1]] as const,
-    refused: widestInsideM > 0 ? kit.outsideRefused : kit.acrossRefused,
+    refused: widestInsideM > 0 ? kit.outsideRefused : across.refused,
   };
   const outside = useMeasured(words, unit, wide, before?.outsideM ?? null, true);
   const differ = outOfRoundShare([first.si ?? null, second.si ?? null]);

@@ -9,7 +9,7 @@ import { Key } from "../parts/keys.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { KitForm, type OnDone } from "./kit-form.tsx";
-import { useMeasured } from "./measured.ts";
+import { useMeasured, usePossible } from "./measured.ts";
 import { SizeLine } from "./size-line.tsx";
 import { STEP } from "./sizes.ts";
 import { KIT_WORDS } from "./words.ts";
@@ -33,7 +33,7 @@ export const RulerForm = (props: {
   const step = useMeasured(
     words,
     unit,
-    { ...STEP, refused: kit.refused },
+    { ...STEP, refused: kit.refused(usePossible(unit)(STEP.possible)) },
     props.ruler?.ruler.stepM ?? null,
     false,
   );

@@ -7,7 +7,7 @@ import { useHouse } from "../parts/house.ts";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { KitForm, type OnDone, type Sizes } from "./kit-form.tsx";
-import { useMeasured } from "./measured.ts";
+import { useMeasured, usePossible } from "./measured.ts";
 import { SizeLine } from "./size-line.tsx";
 import { SIDE } from "./sizes.ts";
 import { KIT_WORDS } from "./words.ts";
@@ -24,7 +24,7 @@ export const TemplateForm = (props: {
   const unitWord = useWordsOf(UNIT_WORDS)[unit];
   const before = props.template?.template;
   const [tried, setTried] = useState(false);
-  const rule = { ...SIDE, refused: kit.refused };
+  const rule = { ...SIDE, refused: kit.refused(usePossible(unit)(SIDE.possible)) };
   const first = useMeasured(words, unit, rule, before?.sidesM[0] ?? null, false);
   const second = useMeasured(words, unit, rule, before?.sidesM[1] ?? null, true);
   const sizes = (): Sizes<HoleTemplate> | null => {

@@ -3,7 +3,7 @@ import type { Unit } from "../../record/units.ts";
 import type { WordsOf } from "./words-of.ts";
 
 export const UNIT_WORDS: WordsOf<Readonly<Record<Unit, string>>> = {
-  en: () => ({
+  en: ({ metre }) => ({
     mm: "mm",
     cm: "cm",
     m: "m",
@@ -12,7 +12,8 @@ export const UNIT_WORDS: WordsOf<Readonly<Record<Unit, string>>> = {
     ha: "hectares",
     ac: "acres",
     mL: "mL",
-    L: "litres",
+    // Spelled as the metre is.
+    L: metre === "meter" ? "liters" : "litres",
     "fl-oz": "US fluid ounces",
     gal: "US gallons",
     "%": "%",

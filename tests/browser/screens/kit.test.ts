@@ -82,7 +82,7 @@ it("proposes the next letter for a ring, says that it is out of round, and keeps
 it("asks about an odd ring, refuses an impossible one, and keeps what stands in the form meanwhile", async () => {
   await phone.write("1. Inside edge to inside edge, in cm", "1");
   await phone.touch("Keep this ring");
-  await phone.reads("A ring is 2 cm to 3 m");
+  await phone.reads("A ring is 2 to 300 cm across.");
   await phone.write("1. Inside edge to inside edge, in cm", "3");
   await phone.touch("Keep this ring");
   await phone.reads("3 cm: is that what you read?");

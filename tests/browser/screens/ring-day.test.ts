@@ -229,7 +229,7 @@ it("writes the numbers of several open looks in order, from the board", async ()
 
 it("says what is left of the water, and which rings it reaches for", async () => {
   await phone.touch("Water at hand?");
-  await phone.write("How much water stands ready now, in L?", "2,5");
+  await phone.write("How much water stands ready now, in litres?", "2,5");
   await key("Keep it").tap();
   await phone.reads("Water left: 2.5 L");
   await phone.reads(/Ring A: needs .* L/u);

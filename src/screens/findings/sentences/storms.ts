@@ -46,7 +46,7 @@ export const stormsSentences: Readonly<Record<string, string>> = {
   "science/not-a-rain": "This amount of rain cannot be used.",
   "science/not-a-rate": "This rate cannot be used.",
   "science/not-a-soil": "These values of a soil cannot be used.",
-  "science/not-a-water-temperature": "The temperature of the water lies between 0 and 60 °C.",
+  "science/not-a-water-temperature": "The temperature of the water lies between 0 and 60 °C (32 and 140 °F).",
   "science/not-an-alpha": "Choose what the soil is like first.",
   "science/not-an-area": "An area that this rests on cannot be used.",
   "science/not-for-design": "Not for drains, ponds or structures: these follow local codes.",

@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import type { Caution, Estimate } from "../../../science/estimate.ts";
-import { type Catalogue, sentenceFor } from "../../catalogue.ts";
+import type { Catalogue } from "../../catalogue.ts";
 import { DemoNote } from "../../demo/demo-note.tsx";
 import { nameWithFate } from "../../fields/cover-model.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -12,6 +12,7 @@ import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
 import { writeDay, writeNumber } from "../../parts/numbers.ts";
 import { grassNames } from "../../parts/old-grass.ts";
+import { ownSentence } from "../../parts/own-units.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
@@ -208,12 +209,13 @@ const cautionsOf = (
 
 /** What has to be borne in mind; what holds for several strips is said once, with their names. */
 const Cautions = ({ measure }: { readonly measure: MeasureNow }) => {
-  const catalogue = useHouse().words.value;
+  const { words: catalogues, settings } = useHouse();
+  const catalogue = catalogues.value;
   const words = useWordsOf(SIDE_WORDS);
   const sentences = useWordsOf(SENTENCES);
   const namesOf = new Map<string, Set<string>>();
   for (const { of, caution } of cautionsOf(measure, catalogue)) {
-    const sentence = sentenceFor(catalogue, caution, sentences);
+    const sentence = ownSentence(catalogue, settings.value.habits, caution, sentences);
     const names = namesOf.get(sentence) ?? new Set();
     namesOf.set(sentence, of === null ? names : names.add(of));
   }

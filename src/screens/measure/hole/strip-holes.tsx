@@ -12,6 +12,7 @@ import { Key } from "../../parts/keys.tsx";
 import { useLastShown } from "../../parts/last-shown.ts";
 import { useLive } from "../../parts/live.ts";
 import { writeClock, writeNumber, writePercent } from "../../parts/numbers.ts";
+import { ownSentence } from "../../parts/own-units.ts";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -211,7 +212,7 @@ const Cautions = ({ found }: Part) => {
       <h3>{words.strip.cautions}</h3>
       {found.cautions.map((caution) => (
         <p class="hole-caution" key={caution.code}>
-          {sentenceFor(house.words.value, caution, sentences)}
+          {ownSentence(house.words.value, house.settings.value.habits, caution, sentences)}
         </p>
       ))}
     </>

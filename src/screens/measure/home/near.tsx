@@ -1,5 +1,6 @@
 /** Two or three fields that one may be standing at. They are offered; nothing opens by itself. */
 import type { RecordId } from "../../../record/ids.ts";
+import { FIELD_NEAR_M } from "../../../science/constants/plans.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { useLastShown } from "../../parts/last-shown.ts";
@@ -8,6 +9,7 @@ import { useLive } from "../../parts/live.ts";
 import { useHere } from "../../parts/map/here.ts";
 import { goneBy } from "../../parts/map/words.ts";
 import { fieldName } from "../../parts/names.ts";
+import { farWords } from "../../parts/own-units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { type NearNow, readNear } from "./near-model.ts";
 import { NEAR_WORDS } from "./words.near.ts";
@@ -38,7 +40,7 @@ export const NearHere = (props: { readonly onChoose: (fields: readonly RecordId<
     if (why === "denied") return words.noPosition.denied;
     if (fix !== null && oldForMs !== null) return says.old(goneBy(oldForMs));
     if (known === null) return why === null ? says.looking : words.noPosition[why];
-    if (fields !== undefined && fields.length === 0) return says.none;
+    if (fields !== undefined && fields.length === 0) return says.none(farWords(FIELD_NEAR_M / 1000, habits));
     return known.accuracyM > COARSE_M
       ? says.coarse(long(known.accuracyM))
       : says.goodTo(long(known.accuracyM));

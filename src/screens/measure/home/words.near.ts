@@ -5,7 +5,7 @@ const english = () => ({
   title: "Near here",
   ask: "Which fields are near me?",
   looking: "Looking for your position…",
-  none: "No field within 2 km of here has a boundary or an earlier measurement.",
+  none: (far: string) => `No field within ${far} of here has a boundary or an earlier measurement.`,
   inside: "you stand in it",
   toEdge: (distance: string) => `${distance} to its edge`,
   toMeasured: (distance: string) => `${distance} to an earlier measurement`,

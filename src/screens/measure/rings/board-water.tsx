@@ -8,6 +8,7 @@ import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { type NumberDraft, NumberLine, numberState } from "../../parts/number-line.tsx";
 import { useFocusHere } from "../../parts/opens-here.tsx";
+import { UNIT_WORDS } from "../../parts/words.units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { DayRing } from "./day.ts";
 import { waterText, weightText } from "./figures.ts";
@@ -115,10 +116,12 @@ const WaterForm = (props: {
   return (
     <section class="board-part keys beside">
       <NumberLine
-        label={words.question(unit)}
+        label={words.question(useWordsOf(UNIT_WORDS)[unit])}
         unit={unit}
         hint={
-          litres !== null && litres > HEAVY_LITRES ? words.hint(weightText(litres, habits)) : words.hintPlain
+          litres !== null && litres > HEAVY_LITRES
+            ? words.hint(words.weighs[unit], weightText(litres, habits))
+            : words.hintPlain(words.weighs[unit])
         }
         draft={draft}
         onDraft={setDraft}

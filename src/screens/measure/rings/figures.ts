@@ -1,5 +1,7 @@
 /** Depths, rates, water and times at a ring, as the person writes them. */
 import { inUnit, toShown, toSi, type UnitHabits } from "../../../record/units.ts";
+import { RULER_STEP_MM } from "../../../science/constants.ts";
+import { stepWords } from "../../kit/fine-lengths.ts";
 import { plural, writeNumber } from "../../parts/numbers.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 
@@ -36,6 +38,13 @@ export const rateText = (mmPerH: number, habits: UnitHabits): string => {
   const { value, unit } = rateFigure(mmPerH, habits);
   return `${value} ${unit}`;
 };
+
+/** The area of a ring, in the unit that its size is read in. */
+export const areaText = (areaM2: number, { ringSize }: Pick<UnitHabits, "ringSize">): string =>
+  `${writeNumber(areaM2 / toSi(1, ringSize) ** 2, TONGUE, 1)} ${ringSize}²`;
+
+/** What a ruler reads that nobody named. */
+export const plainStep = (habits: UnitHabits): string => stepWords(RULER_STEP_MM / MM, habits);
 
 /** Water in litres or gallons, from litres. */
 export const waterText = (litres: number, habits: UnitHabits): string => {

@@ -7,6 +7,7 @@ import { MULCH_INSIDE } from "../../../record/kinds/observation.ts";
 import { RULER_READS, type RulerReads } from "../../../record/ring/entries.ts";
 import { PLACES } from "../../../record/shapes.ts";
 import { BottleForm } from "../../kit/bottle-form.tsx";
+import { stepWords } from "../../kit/fine-lengths.ts";
 import type { OnDone } from "../../kit/kit-form.tsx";
 import type { KitItem, KitList } from "../../kit/kit-list.ts";
 import { RingForm } from "../../kit/ring-form.tsx";
@@ -18,6 +19,7 @@ import { useOnce } from "../../parts/once.ts";
 import { OpensHere } from "../../parts/opens-here.tsx";
 import { StripForm, type StripSaid } from "../../parts/strip-form.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
+import { plainStep } from "./figures.ts";
 import { RulerDrawing } from "./ruler-drawings.tsx";
 import { outersFor, type RingChoices, type RingSetOut } from "./set-out.ts";
 import { RING_WORDS } from "./words.ts";
@@ -160,8 +162,8 @@ export const KitChoices = ({
       <KitChoice
         question={words.ruler}
         items={kit.rulers}
-        none={words.noRuler}
-        hint={({ stepM }) => words.rulerStep(lengthWords("level", stepM, habits))}
+        none={words.rulerStep(plainStep(habits))}
+        hint={({ stepM }) => words.rulerStep(stepWords(stepM, habits))}
         chosen={choices.ruler}
         onChoose={(ruler) => onChoose({ ruler })}
         add={words.addRuler}

@@ -3,20 +3,19 @@ import { useState } from "preact/hooks";
 import { rimToSoilMm, standingOf } from "../../../science/infiltration/ring-set.ts";
 import { RainPlace } from "../../fields/rain-place.tsx";
 import { CorrectedSince } from "../../kit/corrected-since.tsx";
+import { stepWords } from "../../kit/fine-lengths.ts";
 import { kitOf } from "../../kit/kit-list.ts";
 import { useHouse } from "../../parts/house.ts";
 import { lengthWords } from "../../parts/lengths.ts";
 import { MovePositionOf } from "../../parts/move-position.tsx";
-import { writeNumber } from "../../parts/numbers.ts";
 import { OpensHere } from "../../parts/opens-here.tsx";
 import { href } from "../../parts/route.ts";
-import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { writeMoment } from "../../send/moment.ts";
 import { readDegrees } from "../hole/sizes.ts";
 import { conditionsOf } from "./conditions.ts";
 import type { DayRing } from "./day.ts";
-import { depthText } from "./figures.ts";
+import { areaText, depthText, plainStep } from "./figures.ts";
 import type { RingSheet } from "./sheet-model.ts";
 import { Line } from "./sheet-parts.tsx";
 import { StandsForm } from "./stands-form.tsx";
@@ -53,7 +52,7 @@ export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
           {wetness === null ? null : <Line what={words.wetness}>{all.setOut.wetnesses[wetness]}</Line>}
           {water === null ? null : <Line what={words.waterWarm}>{readDegrees(water)}</Line>}
           <Line what={words.area}>
-            {result.soaking.ok ? `${writeNumber(result.soaking.value.areaM2 * 1e4, TONGUE, 1)} cm², ` : ""}
+            {result.soaking.ok ? `${areaText(result.soaking.value.areaM2, habits)}, ` : ""}
             {words.areaBy(size(first), second === null ? null : size(second))}
           </Line>
           {kit.outer === null ? null : <Line what={words.outer}>{name(kit.outer.name)}</Line>}
@@ -64,8 +63,8 @@ export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
           ) : null}
           <Line what={words.ruler}>
             {kit.ruler === null
-              ? all.setOut.noRuler
-              : `${name(kit.ruler.name)}, ${all.setOut.rulerStep(lengthWords("level", kit.ruler.stepM, habits))}`}
+              ? all.setOut.rulerStep(plainStep(habits))
+              : `${name(kit.ruler.name)}, ${all.setOut.rulerStep(stepWords(kit.ruler.stepM, habits))}`}
           </Line>
           {kit.bottle === null ? null : (
             <Line what={words.bottle}>

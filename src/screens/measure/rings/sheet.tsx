@@ -1,7 +1,6 @@
 /** The specialist's sheet of one ring: every reading, how it stood, what it says, and how it was worked out. */
 
 import type { RecordId } from "../../../record/ids.ts";
-import { sentenceFor } from "../../catalogue.ts";
 import { DemoNote } from "../../demo/demo-note.tsx";
 import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
@@ -11,6 +10,7 @@ import { useHouse } from "../../parts/house.ts";
 import { LinkKey } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
+import { ownSentence } from "../../parts/own-units.ts";
 import { Page } from "../../parts/page.tsx";
 import { PhotoPart } from "../../parts/photos/photo-part.tsx";
 import { href } from "../../parts/route.ts";
@@ -68,7 +68,9 @@ export const RingSheetScreen = (props: { readonly ring: RecordId<"observation"> 
         {cautions.length === 0 ? <p>{words.sheet.noCautions}</p> : null}
         <ul class="caution-list">
           {cautions.map((caution) => (
-            <li key={caution.code}>{sentenceFor(catalogue, caution, sentences)}</li>
+            <li key={caution.code}>
+              {ownSentence(catalogue, house.settings.value.habits, caution, sentences)}
+            </li>
           ))}
         </ul>
       </section>

@@ -1,6 +1,7 @@
 /** Words of the rings: setting one out, the board of the day, one ring, its sheet, the big figures. */
 import type { MulchInside, RingWay } from "../../../record/kinds/observation.ts";
 import type { Happening, RulerReads, StopEntry } from "../../../record/ring/entries.ts";
+import type { UnitHabits } from "../../../record/units.ts";
 import type { LevelStatus } from "../../../science/infiltration/levelling.ts";
 import type { LeftOut } from "../../../science/infiltration/pieces.ts";
 import { plural, writeNumber } from "../../parts/numbers.ts";
@@ -295,8 +296,13 @@ const english = {
     ask: "Water at hand?",
     usedLine: (used: string) => `Poured: ${used}`,
     question: (unit: string) => `How much water stands ready now, in ${unit}?`,
-    hint: (weight: string) => `1 L weighs 1 kg: that is ${weight} to lift. Carry it in several goes.`,
-    hintPlain: "1 L weighs 1 kg. Carry it in several goes, with a straight back.",
+    weighs: { L: "1 L weighs 1 kg", gal: "1 US gallon weighs about 8.3 lb" } satisfies Record<
+      UnitHabits["waterCarried"],
+      string
+    >,
+    hint: (weighs: string, weight: string) =>
+      `${weighs}: that is ${weight} to lift. Carry it in several goes.`,
+    hintPlain: (weighs: string) => `${weighs}. Carry it in several goes, with a straight back.`,
     short: "Water runs short: finish these rings first",
     unknown: "need not known yet",
     needs: (litres: string) => `needs ${litres}`,
@@ -335,7 +341,6 @@ const english = {
       "down-from-rim": "down from the rim",
     } satisfies Record<RulerReads, string>,
     ruler: "Which ruler?",
-    noRuler: "whole millimetres",
     addRuler: "Add a ruler",
     rulerStep: (step: string) => `steps of ${step}`,
     bottle: "Which bottle?",

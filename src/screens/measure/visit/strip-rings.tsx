@@ -1,9 +1,9 @@
 /** Soaked in on one strip: the mean of its rings after half an hour, one and three, each with its range. */
-import { sentenceFor } from "../../catalogue.ts";
 import { WorkedOutKey, workedByAll } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { useHouse } from "../../parts/house.ts";
 import { writeClock, writeNumber } from "../../parts/numbers.ts";
+import { ownSentence } from "../../parts/own-units.ts";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf, useWordsWith } from "../../parts/words-of.ts";
@@ -120,7 +120,7 @@ export const StripRings = (props: {
       <Named soak={soak} words={words} />
       {cautions.map((caution) => (
         <p class="said-beside" key={caution.code}>
-          {sentenceFor(house.words.value, caution, sentences)}
+          {ownSentence(house.words.value, habits, caution, sentences)}
         </p>
       ))}
       <ul class="rows">
