@@ -11,7 +11,7 @@ import {
   seasonBeside,
 } from "../../../src/screens/measure/hole/new-model.ts";
 import { readHoleSheet } from "../../../src/screens/measure/hole/sheet-model.ts";
-import { minutesSeconds, sizeWords } from "../../../src/screens/measure/hole/sizes.ts";
+import { minutesSeconds, sizeWords, usualWater } from "../../../src/screens/measure/hole/sizes.ts";
 import { readStripHoles } from "../../../src/screens/measure/hole/strip-model.ts";
 import { HOLE_WORDS } from "../../../src/screens/measure/hole/words.ts";
 import { groundToKeep } from "../../../src/screens/measure/set-out/ground.ts";
@@ -206,4 +206,10 @@ it("takes nothing over from a hole on old grass, counts none of it with the stri
   const strip = await readStripHoles(made.house.records, on.visit, on.strip);
   expect(strip?.holes).toHaveLength(1);
   expect(strip?.perHole).toMatchObject({ ok: true, value: { value: 6, n: 1 } });
+});
+
+it("asks about the same amount of mustard water in every unit", () => {
+  expect(usualWater(HABITS.metric)).toBe(15);
+  // A US gallon is 231 cubic inches, 3.785411784 L (NIST Handbook 44, appendix C; from memory).
+  expect(usualWater(HABITS.us)).toBeCloseTo(15 / 3.785_411_784, 9);
 });

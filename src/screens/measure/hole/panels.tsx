@@ -8,7 +8,7 @@ import { NumberPad } from "../../parts/number-pad.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { POSSIBLE_SOIL, USUAL_SOIL } from "./conditions.ts";
 import type { HoleModel } from "./model.ts";
-import { degreesOf, litresFrom } from "./sizes.ts";
+import { degreesOf, litresFrom, usualWater } from "./sizes.ts";
 import { type Counted, countedIn } from "./stand.ts";
 import { HOLE_WORDS } from "./words.ts";
 
@@ -19,8 +19,7 @@ const MOST_WORMS = 10_000;
 /** Most people that are taken without asking, and that a record holds. */
 const USUAL_PEOPLE = 12;
 const MOST_PEOPLE = 100;
-/** Litres of mustard water that are taken without asking (own choice, no source), and that a record holds. */
-const USUAL_LITRES = 15;
+/** Litres of mustard water that a record holds. */
 const LEAST_LITRES = 0.01;
 const MOST_LITRES = 100;
 
@@ -131,7 +130,7 @@ export const Litres = (props: { readonly model: HoleModel; readonly pouring: str
       question={words.mustard.litresQuestion}
       unit={habits.waterCarried}
       decimals
-      usual={{ min: 0, max: USUAL_LITRES }}
+      usual={{ min: 0, max: usualWater(habits) }}
       refuse={(value) => {
         const litres = litresFrom(value, habits);
         return litres >= LEAST_LITRES && litres <= MOST_LITRES ? null : words.mustard.tooMuch;

@@ -33,6 +33,12 @@ export const litresWords = (litres: number, habits: UnitHabits): string =>
 export const litresFrom = (value: number, habits: UnitHabits): number =>
   inUnit(fromShown("waterCarried", value, habits), "L");
 
+/** Litres of mustard water for one hole that are taken without asking (own choice, no source). */
+const USUAL_LITRES = 15;
+
+/** As much mustard water as is taken without asking, in the person's unit. */
+export const usualWater = (habits: UnitHabits): number => USUAL_LITRES / litresFrom(1, habits);
+
 /** The person's degrees; whoever measures distances in feet reads Fahrenheit. */
 export const degreesOf = (habits: UnitHabits): "C" | "F" => (habits.distance === "ft" ? "F" : "C");
 
