@@ -72,7 +72,7 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
       <FieldYears field={now.same.field.id} />
       <FieldTimeline field={now.same.field.id} />
       <FieldPhotos fields={now.same.ids} />
-      <Lines now={now} onMore={() => setMost(most + LINES_AT_ONCE)} />
+      <Lines now={now} found={found} onMore={() => setMost(most + LINES_AT_ONCE)} />
       <Unfinished found={found} />
       <Details same={now.same} />
       <Places same={now.same} />

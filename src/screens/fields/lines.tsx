@@ -9,10 +9,17 @@ import { FIELD_WORDS } from "./words.ts";
 /** Lines shown at first, and added by each "show more". */
 export const LINES_AT_ONCE = 12;
 
-export const Lines = (props: { readonly now: FieldNow; readonly onMore: () => void }) => {
+export const Lines = (props: {
+  readonly now: FieldNow;
+  readonly found: CoverNow | undefined;
+  readonly onMore: () => void;
+}) => {
   const words = useWordsWith(FIELD_WORDS);
-  const { lines, more, strips, spots } = props.now.newest;
-  if (lines.length === 0) return null;
+  const { found, now } = props;
+  const { lines, strips, spots } = now.newest;
+  // Behind hundreds of rings there may be older lines or none: the results know how many there are.
+  const more = now.newest.more && (found?.cover.lines ?? Number.POSITIVE_INFINITY) > lines.length;
+  if (lines.length === 0 && (found === undefined || !more)) return null;
   return (
     <section class="ruled">
       <h2>{words.fields.lines}</h2>

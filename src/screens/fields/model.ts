@@ -1,9 +1,9 @@
 /** Fields, their farms and strips: what is read for the list and for the page of one, and what is changed. */
 
 import { kindOf, type RecordId } from "../../record/ids.ts";
-import type { LineHeader } from "../../record/kinds/observation.ts";
 import type { Strip } from "../../record/kinds/strip.ts";
 import type { House } from "../parts/house.ts";
+import { newestOf, type TestOf } from "../parts/newest-of.ts";
 import { type Spots, spotsOf } from "../parts/old-grass.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
 import { allFields, onceEach, type SameField, sameField, sameStrip } from "../parts/same-field.ts";
@@ -57,7 +57,8 @@ export const readFields = async (records: Reader): Promise<readonly FarmFields[]
 
 /** The newest lines of a field, from their headers alone. */
 export interface NewestLines {
-  readonly lines: readonly (Pick<Listed<"observation">, "id" | "row"> & { readonly body: LineHeader })[];
+  readonly lines: readonly TestOf<"line">[];
+  /** There may be older ones. */
   readonly more: boolean;
   /** The strips that they lie on, deleted ones too. */
   readonly strips: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
@@ -65,18 +66,18 @@ export interface NewestLines {
   readonly spots: Spots;
 }
 
+/** Headers that are looked through for each line that is listed: rings and holes may lie between (own choice). */
+const AMONG_FOR_EACH = 40;
+
 const newestLines = async (
   records: Reader,
   ids: readonly RecordId<"field">[],
   most: number,
 ): Promise<NewestLines> => {
   const lists = await Promise.all(
-    ids.map((field) => records.list({ field, kind: "observation" }, { newestFirst: true, limit: most + 1 })),
+    ids.map((field) => newestOf(records, field, "line", { most, among: most * AMONG_FOR_EACH })),
   );
-  const newest = lists
-    .flat()
-    .flatMap((one) => (one.body.type === "line" ? [{ ...one, body: one.body }] : []))
-    .sort((a, b) => b.row.keys.atMs - a.row.keys.atMs);
+  const newest = lists.flatMap(({ tests }) => tests).sort((a, b) => b.row.keys.atMs - a.row.keys.atMs);
   const lines = newest.slice(0, most);
   const [strips, spots] = await Promise.all([
     records.many([...new Set(lines.map(({ body }) => body.strip))]),
@@ -84,7 +85,7 @@ const newestLines = async (
   ]);
   return {
     lines,
-    more: newest.length > most,
+    more: newest.length > most || lists.some(({ more }) => more),
     strips: new Map(strips.map((strip) => [strip.id, strip])),
     spots,
   };

@@ -5,6 +5,7 @@ import { marksSaid } from "../../../record/line/reading.ts";
 import { summariseLine } from "../../../record/line/summary.ts";
 import { readColumns } from "../../../store/read.ts";
 import type { House } from "../../parts/house.ts";
+import { newestOf, type TestOf } from "../../parts/newest-of.ts";
 import { spotsOf } from "../../parts/old-grass.ts";
 import { type Listed, type Reader, ReadFailed } from "../../parts/reader.ts";
 import { allFields, type SameField } from "../../parts/same-field.ts";
@@ -43,6 +44,8 @@ export interface HomeNow {
 
 /** How many of the newest lines are looked through for unfinished ones; older ones stand on their field's page. */
 const NEWEST_LINES = 40;
+/** Headers that are looked through for them: a day of rings and holes may lie between. */
+const HEADERS = 200;
 
 /**
  * Leaves out lines whose columns already say that they are done: reading every mark of forty lines holds up
@@ -50,15 +53,12 @@ const NEWEST_LINES = 40;
  */
 const notPlainlyFinished = async (
   records: Reader,
-  observations: readonly Listed<"observation">[],
-): Promise<readonly Listed<"observation">[]> => {
-  const lines = observations.flatMap((line) =>
-    line.body.type === "line" ? [{ line, body: line.body }] : [],
-  );
+  lines: readonly TestOf<"line">[],
+): Promise<readonly TestOf<"line">[]> => {
   const [columns, ropes] = await Promise.all([
     readColumns(
       records.connection,
-      lines.map(({ line }) => line.id),
+      lines.map(({ id }) => id),
     ),
     records.many([...new Set(lines.map(({ body }) => body.rope))]),
   ]);
@@ -66,21 +66,19 @@ const notPlainlyFinished = async (
   const marksOf = new Map(
     ropes.flatMap(({ id, body }) => (body.type === "rope" ? [[id as string, body.marks] as const] : [])),
   );
-  return lines
-    .filter(({ line, body: { way, rope } }) => {
-      const packed = columns.value.get(line.id);
-      if (packed === undefined || way === "totals" || valuesOf(packed, "type").includes("set-mark"))
-        return true;
-      const ropeMarks = marksOf.get(rope) ?? 0;
-      const { tally } = summariseLine(packed, { way, ropeMarks });
-      return way !== "mark-by-mark" || marksSaid(tally) < ropeMarks || ropeMarks === 0;
-    })
-    .map(({ line }) => line);
+  return lines.filter(({ id, body: { way, rope } }) => {
+    const packed = columns.value.get(id);
+    if (packed === undefined || way === "totals" || valuesOf(packed, "type").includes("set-mark"))
+      return true;
+    const ropeMarks = marksOf.get(rope) ?? 0;
+    const { tally } = summariseLine(packed, { way, ropeMarks });
+    return way !== "mark-by-mark" || marksSaid(tally) < ropeMarks || ropeMarks === 0;
+  });
 };
 
 const openLines = async (records: Reader, fields: readonly SameField[]): Promise<readonly OpenLine[]> => {
-  const newest = await records.list({ kind: "observation" }, { newestFirst: true, limit: NEWEST_LINES });
-  const open = (await readLines(records, await notPlainlyFinished(records, newest))).filter(
+  const newest = await newestOf(records, null, "line", { most: NEWEST_LINES, among: HEADERS });
+  const open = (await readLines(records, await notPlainlyFinished(records, newest.tests))).filter(
     ({ finished }) => !finished,
   );
   const [strips, spots] = await Promise.all([

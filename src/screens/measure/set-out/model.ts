@@ -8,6 +8,7 @@ import type { Stood } from "../../../record/shapes.ts";
 import type { Caution } from "../../../science/estimate.ts";
 import { checkLayout } from "../../../science/ground-cover/in-step.ts";
 import type { House } from "../../parts/house.ts";
+import { newestOf } from "../../parts/newest-of.ts";
 import { onGrass, spotsOf } from "../../parts/old-grass.ts";
 import type { Listed } from "../../parts/reader.ts";
 import { sameField } from "../../parts/same-field.ts";
@@ -44,6 +45,9 @@ const FIRST: Omit<Choices, "ground" | "rope"> = {
   askThickness: false,
 };
 
+/** The last line, also when rings and holes of a long day were begun since. */
+const LAST = { most: 1, among: 200 } as const;
+
 /** Reads what a new line of a visit can choose from; null when the visit is not on this device. */
 export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">): Promise<SetOut | null> => {
   const visit = await records.one(visitId);
@@ -53,12 +57,12 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
   const [stripLists, kit, here, anywhere] = await Promise.all([
     Promise.all(same.ids.map((field) => records.list({ field, kind: "strip" }))),
     records.list({ kind: "kit" }),
-    records.list({ field: same.field.id, kind: "observation" }, { newestFirst: true, limit: 1 }),
-    records.list({ kind: "observation" }, { newestFirst: true, limit: 1 }),
+    newestOf(records, same.field.id, "line", LAST),
+    newestOf(records, null, "line", LAST),
   ]);
   const strips = stripLists.flat();
   const ropes = kit.filter(({ body }) => body.type === "rope");
-  const before = (here[0] ?? anywhere[0])?.body;
+  const before = (here.tests[0] ?? anywhere.tests[0])?.body;
   const [spots, atBefore] = await Promise.all([
     readSpots(records, same.ids, strips),
     spotsOf(records, before === undefined ? [] : [{ body: before }]),
@@ -77,7 +81,7 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
     spots,
     ropes,
     first:
-      before?.type === "line"
+      before !== undefined
         ? {
             way: before.way,
             angleToRowsDeg: before.angleToRowsDeg,

@@ -2,12 +2,15 @@
 import type { RecordId } from "../../../record/ids.ts";
 import type { LineHeader } from "../../../record/kinds/observation.ts";
 import { type LatitudeLongitude, roughDistanceM } from "../../../science/position/distance.ts";
+import { newestOf } from "../../parts/newest-of.ts";
 import type { Reader } from "../../parts/reader.ts";
 
 /** Farther than a field is long, as a rule (own choice, no source). */
 export const FAR_M = 1000;
 /** How many of the newest lines of the field are compared with. */
 const AMONG = 40;
+/** Headers that are looked through for them: rings and holes may lie between. */
+const HEADERS = 400;
 
 interface Line {
   readonly id: RecordId<"observation">;
@@ -55,8 +58,8 @@ export const farApartM = async (
   const placed = lines.filter((line) => startOf(line) !== null).slice(-AMONG);
   if (placed.length === 0) return null;
   const lists = await Promise.all(
-    fields.map((field) => records.list({ field, kind: "observation" }, { newestFirst: true, limit: AMONG })),
+    fields.map((field) => newestOf(records, field, "line", { most: AMONG, among: HEADERS })),
   );
-  const others = lists.flat().flatMap(({ id, body }) => (body.type === "line" ? [{ id, header: body }] : []));
+  const others = lists.flatMap(({ tests }) => tests.map(({ id, body }) => ({ id, header: body })));
   return farthestM(placed, [...others, ...placed]);
 };
