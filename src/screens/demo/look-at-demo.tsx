@@ -1,5 +1,6 @@
 /** The key of the first run that brings the example farm in and shows it. */
 import { useState } from "preact/hooks";
+import { fromHere } from "../parts/from-here.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -14,8 +15,9 @@ export const LookAtDemo = (props: { readonly begin: () => Promise<boolean> }) =>
   const words = useWordsOf(DEMO_WORDS);
   const [share, setShare] = useState<number | null>(null);
   const look = async () => {
+    const goInstead = fromHere(house.goInstead);
     setShare(0);
-    if ((await props.begin()) && (await bringDemo(house, setShare))) house.goInstead({ at: "fields" });
+    if ((await props.begin()) && (await bringDemo(house, setShare))) goInstead({ at: "fields" });
     else setShare(null);
   };
   return (

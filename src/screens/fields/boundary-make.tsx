@@ -5,6 +5,7 @@ import type { Result } from "../../record/result.ts";
 import type { Boundary } from "../../science/position/boundary.ts";
 import type { LatitudeLongitude } from "../../science/position/distance.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
+import { fromHere } from "../parts/from-here.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import type { Ground } from "../parts/map/ground.ts";
@@ -95,9 +96,10 @@ export const MakeBoundary = (props: {
         setWrong(closed.boundary);
         return;
       }
+      const goInstead = fromHere(house.goInstead);
       if (!(await writeBoundary(house, same.field.id, closed.corners))) return;
       await draft.change(() => null);
-      house.goInstead({ at: "field", field: same.field.id });
+      goInstead({ at: "field", field: same.field.id });
     });
   // A corner's number may be another one's after a step.
   const step = (by: typeof undone) => {

@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
+import { fromHere } from "../parts/from-here.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
@@ -100,8 +101,9 @@ const Choose = (props: {
             hint={says.takeAwayHint}
             yes={says.takeAwayYes}
             onYes={async () => {
+              const goInstead = fromHere(house.goInstead);
               if (await writeBoundary(house, same.field.id, null))
-                house.goInstead({ at: "field", field: same.field.id });
+                goInstead({ at: "field", field: same.field.id });
             }}
           />
         )}

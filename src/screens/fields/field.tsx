@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import { DemoNote } from "../demo/demo-note.tsx";
 import { AskOnce } from "../parts/ask-once.tsx";
+import { fromHere } from "../parts/from-here.ts";
 import { type House, useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
 import { useLastShown } from "../parts/last-shown.ts";
@@ -85,10 +86,11 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
           hint={words.fields.deleteHint}
           yes={words.fields.deleteYes}
           onYes={async () => {
+            const goInstead = fromHere(house.goInstead);
             // All that are the same go together: one left behind would stand in the list without its name.
             const living = await house.records.many(now.same.ids);
             const ids = living.filter(({ deleted }) => !deleted).map(({ id }) => id);
-            if (await remove(house, ids)) house.goInstead({ at: "fields" });
+            if (await remove(house, ids)) goInstead({ at: "fields" });
           }}
         />
       </section>
@@ -97,8 +99,9 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
 };
 
 const measureToday = async (house: House, now: FieldNow): Promise<void> => {
+  const go = fromHere(house.go);
   const visit = await todaysVisit(house, now.same.ids);
-  if (visit !== null) house.go({ at: "visit", visit });
+  if (visit !== null) go({ at: "visit", visit });
 };
 
 /** Name and farm can be corrected at any time. */

@@ -1,5 +1,6 @@
 /** Adding a field: its name is enough, and even that can come later. */
 import { useState } from "preact/hooks";
+import { fromHere } from "../parts/from-here.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey, WriteLine } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
@@ -22,12 +23,13 @@ export const NewFieldScreen = () => {
   const farms = useLive(() => house.records.list({ kind: "farm" }), []);
   const keep = async (thenMeasure: boolean) => {
     if (busy) return;
+    const goInstead = fromHere(house.goInstead);
     setBusy(true);
     const field = await addField(house, name, choice);
     const visit = field !== null && thenMeasure ? await todaysVisit(house, [field]) : null;
     setBusy(false);
-    if (visit !== null) house.goInstead({ at: "visit", visit });
-    else if (field !== null) house.goInstead({ at: "fields" });
+    if (visit !== null) goInstead({ at: "visit", visit });
+    else if (field !== null) goInstead({ at: "fields" });
   };
   return (
     <Page

@@ -3,6 +3,7 @@ import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Spot } from "../../record/kinds/spot.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
+import { fromHere } from "../parts/from-here.ts";
 import { type House, useHouse } from "../parts/house.ts";
 import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
@@ -91,11 +92,12 @@ const SpotForm = (props: {
     }));
   const keep = () =>
     once(async () => {
+      const goInstead = fromHere(house.goInstead);
       const body = { ...said, name: said.name.trim() };
       const written = await house.write(
         spot === "new" ? house.pen.write("spot", body) : house.pen.change(spot, changed(now.stored, body)),
       );
-      if (written.ok) house.goInstead({ at: "field", field });
+      if (written.ok) goInstead({ at: "field", field });
       else house.tell(written.problem);
     });
   const strips = now.on.strips.map((strip) => ({
@@ -173,8 +175,9 @@ const SpotForm = (props: {
             hint={says.deleteSpotHint}
             yes={says.deleteYes}
             onYes={async () => {
+              const goInstead = fromHere(house.goInstead);
               const written = await house.write(house.pen.remove(spot));
-              if (written.ok) house.goInstead({ at: "field", field });
+              if (written.ok) goInstead({ at: "field", field });
               else house.tell(written.problem);
             }}
           />

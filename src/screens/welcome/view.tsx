@@ -3,6 +3,7 @@
 import { useState } from "preact/hooks";
 import { isIosTab } from "../../device/install.ts";
 import { LookAtDemo } from "../demo/look-at-demo.tsx";
+import { fromHere } from "../parts/from-here.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
 import { useOnce } from "../parts/once.ts";
@@ -22,11 +23,12 @@ export const WelcomeScreen = () => {
   const [answers, setAnswers] = useState<Answers>(() => ({ ...firstChoice(navigator.languages), name: "" }));
   const [busy, once] = useOnce();
   const start = async (measureNow: boolean) => {
+    const goInstead = fromHere(house.goInstead);
     const visit = await begin(house, answers, measureNow);
     if (visit === undefined) return;
     // Takes the place of this page: Back must not lead to questions that were answered.
-    if (!measureNow || visit === null) house.goInstead({ at: "field-new" });
-    else house.goInstead(visit === "elsewhere" ? { at: "measure" } : { at: "visit", visit });
+    if (!measureNow || visit === null) goInstead({ at: "field-new" });
+    else goInstead(visit === "elsewhere" ? { at: "measure" } : { at: "visit", visit });
   };
   return (
     <Page

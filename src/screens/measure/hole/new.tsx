@@ -8,6 +8,7 @@ import { PLACES } from "../../../record/shapes.ts";
 import type { Hemisphere } from "../../../science/earthworms/protocol.ts";
 import { type WormMethod, wormMethod, wormMethodsFor } from "../../../science/earthworms/worm-methods.ts";
 import { Cautions, type ShownCautions, useCautions } from "../../parts/field-cautions.tsx";
+import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
 import { Choice, Key, WriteLine } from "../../parts/keys.tsx";
@@ -99,6 +100,7 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
   const asBefore = dig.last !== null && sameChoices(choices, dig.first);
   const start = async () => {
     if (kept === null || dimensions === null) return;
+    const goInstead = fromHere(house.goInstead);
     const hole = await beginHole(house, dig, {
       choices,
       ground: kept,
@@ -106,7 +108,7 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
       at: standing.stood,
       guess: asksGuess ? guessed : null,
     });
-    if (hole !== null) house.goInstead({ at: "hole", hole });
+    if (hole !== null) goInstead({ at: "hole", hole });
   };
   return (
     <Page

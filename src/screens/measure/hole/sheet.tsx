@@ -8,6 +8,7 @@ import { DemoNote } from "../../demo/demo-note.tsx";
 import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { AskOnce } from "../../parts/ask-once.tsx";
+import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
@@ -80,8 +81,9 @@ export const HoleSheetScreen = (props: { readonly hole: RecordId<"observation"> 
           hint={words.sheets.deleteHint}
           yes={house.words.value.common.delete}
           onYes={async () => {
+            const goInstead = fromHere(house.goInstead);
             const written = await house.write(house.pen.remove(hole.id));
-            if (written.ok) house.goInstead({ at: "visit", visit });
+            if (written.ok) goInstead({ at: "visit", visit });
             else house.tell(written.problem);
           }}
         />

@@ -4,6 +4,7 @@ import type { RecordId } from "../../../record/ids.ts";
 import { marksSaid } from "../../../record/line/reading.ts";
 import { summariseLine } from "../../../record/line/summary.ts";
 import { readColumns } from "../../../store/read.ts";
+import { fromHere } from "../../parts/from-here.ts";
 import type { House } from "../../parts/house.ts";
 import { newestOf, type TestOf } from "../../parts/newest-of.ts";
 import { spotsOf } from "../../parts/old-grass.ts";
@@ -180,7 +181,8 @@ export const measureNow = async (house: House): Promise<void> => {
     harvestCrop: null,
   });
   const visit = house.pen.write("visit", { field: field.id, day: today(), harvestYear: null });
+  const go = fromHere(house.go);
   const written = await house.write(field, visit);
-  if (written.ok) house.go({ at: "visit", visit: visit.id });
+  if (written.ok) go({ at: "visit", visit: visit.id });
   else house.tell(written.problem);
 };

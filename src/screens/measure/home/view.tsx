@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { DemoTagPlace } from "../../demo/demo-place.tsx";
+import { fromHere } from "../../parts/from-here.ts";
 import { groundName } from "../../parts/ground-name.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -37,8 +38,9 @@ export const HomeScreen = () => {
   const [busy, once] = useOnce();
   const choose = (fields: readonly RecordId<"field">[]) =>
     once(async () => {
+      const go = fromHere(house.go);
       const visit = await todaysVisit(house, fields);
-      if (visit !== null) house.go({ at: "visit", visit });
+      if (visit !== null) go({ at: "visit", visit });
     });
   return (
     <Page

@@ -47,7 +47,7 @@ export const OverKeys = (props: {
         </Key>
       )}
       {next}
-      <DeleteLine line={props.line} back={() => house.goInstead({ at: "visit", visit })} />
+      <DeleteLine line={props.line} visit={visit} />
     </>
   );
 };

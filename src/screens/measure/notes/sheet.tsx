@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { MAX_TEXT } from "../../../record/shapes.ts";
 import { AskOnce } from "../../parts/ask-once.tsx";
+import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Choice, Key, LinkKey } from "../../parts/keys.tsx";
 import { fieldName, stripName } from "../../parts/names.ts";
@@ -118,8 +119,9 @@ export const NoteSheet = (props: SheetProps) => {
             hint={words.deleteHint}
             yes={catalogue.common.delete}
             onYes={async () => {
+              const go = fromHere(house.go);
               await draft.flush();
-              if (await setNoteDeleted(house, note.id, true)) location.hash = back;
+              if (await setNoteDeleted(house, note.id, true)) go({ at: "visit", visit: place.visit.id });
             }}
           />
         </section>

@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import type { Applied } from "../../../record/command/apply.ts";
 import { HAPPENINGS, type Happening, type InRing, type StopEntry } from "../../../record/ring/entries.ts";
+import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
 import { useOnce } from "../../parts/once.ts";
@@ -135,10 +136,11 @@ export const LostPanel = ({ model, ring }: Of) => {
   const why = lostBy(ring) ?? "leaked";
   const end = (again: boolean) =>
     once(async () => {
+      const goInstead = fromHere(house.goInstead);
       const done =
         ring.reading.stop !== null ||
         (await model.took(stopRing(house, ring.id, why), again ? undefined : "keys"));
-      if (done && again) house.goInstead({ at: "ring-new", visit: ring.header.visit, follows: ring.id });
+      if (done && again) goInstead({ at: "ring-new", visit: ring.header.visit, follows: ring.id });
     });
   return (
     <Panel question={words.lost.question[why](ring.letter)} hint={words.lost.hint[why]}>

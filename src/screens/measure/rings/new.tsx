@@ -7,6 +7,7 @@ import type { RecordId } from "../../../record/ids.ts";
 import { RING_WAYS, type RingWay } from "../../../record/kinds/observation.ts";
 import { RainPlace } from "../../fields/rain-place.tsx";
 import { Cautions, useCautions } from "../../parts/field-cautions.tsx";
+import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
 import { Choice, Key } from "../../parts/keys.tsx";
@@ -115,13 +116,14 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
       setTried(true);
       return;
     }
+    const goInstead = fromHere(house.goInstead);
     const made = await setOutRing(
       house,
       setOut,
       { ...choices, ground: kept, ring, planMin: planMin.value },
       { rimToSoilM, at: standing.stood, guessMm },
     );
-    if (made !== null) house.goInstead({ at: "ring", ring: made });
+    if (made !== null) goInstead({ at: "ring", ring: made });
   };
   return (
     <Page

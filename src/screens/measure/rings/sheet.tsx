@@ -5,6 +5,7 @@ import { DemoNote } from "../../demo/demo-note.tsx";
 import { MethodList } from "../../findings/method-list.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { AskOnce } from "../../parts/ask-once.tsx";
+import { fromHere } from "../../parts/from-here.ts";
 import { groundName } from "../../parts/ground-name.ts";
 import { useHouse } from "../../parts/house.ts";
 import { LinkKey } from "../../parts/keys.tsx";
@@ -39,8 +40,9 @@ export const RingSheetScreen = (props: { readonly ring: RecordId<"observation"> 
   const { ring, result, cautions } = sheet;
   const { visit } = ring.header;
   const remove = async () => {
+    const goInstead = fromHere(house.goInstead);
     const written = await house.write(house.pen.remove(ring.id));
-    if (written.ok) house.goInstead({ at: "rings", visit });
+    if (written.ok) goInstead({ at: "rings", visit });
     else house.tell(written.problem);
   };
   return (

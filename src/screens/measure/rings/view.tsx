@@ -5,6 +5,7 @@ import { isWetGlass, type KeyTouch } from "../../../device/glass.ts";
 import { kindOf, type RecordId } from "../../../record/ids.ts";
 import type { Changed } from "../../../store/changes.ts";
 import { DemoPlace } from "../../demo/demo-place.tsx";
+import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { BackDrawing } from "../../parts/icons.tsx";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -214,9 +215,10 @@ const useJobs = (onStopped: () => void): ((ring: DayRing, job: RowJob, atMs: num
       cue(house.settings.value, "residue");
       house.say(words.say.took(`${words.board.ringOf(ring.letter)}, ${words.board.readNow}`));
     } else if (job === "start") {
+      const go = fromHere(house.go);
       if ((await startRing(house, ring)) === null) return;
       cue(house.settings.value, "residue");
-      house.go({ at: "ring", ring: ring.id });
+      go({ at: "ring", ring: ring.id });
     } else if ((await stopRing(house, ring.id, "done")) !== null) stopped.current();
   };
   return useCallback(

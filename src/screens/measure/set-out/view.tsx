@@ -7,6 +7,7 @@ import { PLACES } from "../../../record/shapes.ts";
 import { sentenceFor } from "../../catalogue.ts";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { RopeForm } from "../../kit/rope-form.tsx";
+import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
 import { Choice, Key, Tick, WriteLine } from "../../parts/keys.tsx";
@@ -66,8 +67,9 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
     setChoices((before) => ({ ...before, ground: goToStrip(before.ground, strip, setOut.spots) }));
   const start = async () => {
     if (ropeId === null) return;
+    const goInstead = fromHere(house.goInstead);
     const line = await beginLine(house, setOut, { ...choices, rope: ropeId }, standing.stood);
-    if (line !== null) house.goInstead({ at: "line", line });
+    if (line !== null) goInstead({ at: "line", line });
   };
   return (
     <Page

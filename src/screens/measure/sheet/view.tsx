@@ -74,7 +74,7 @@ export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> 
       <PhotoPart of={props.line} />
       <section class="ruled keys">
         <LinkKey to={href({ at: "line", line: props.line })}>{words.sheet.correct}</LinkKey>
-        <DeleteLine line={props.line} back={() => house.goInstead({ at: "visit", visit })} />
+        <DeleteLine line={props.line} visit={visit} />
       </section>
     </Page>
   );

@@ -3,6 +3,7 @@
 import type { RecordId } from "../../../record/ids.ts";
 import { DemoPlace } from "../../demo/demo-place.tsx";
 import { AfterFrames } from "../../parts/after-frames.ts";
+import { fromHere } from "../../parts/from-here.ts";
 import { type House, useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
 import { lazyPart } from "../../parts/lazy-part.tsx";
@@ -134,13 +135,15 @@ const ToHandOver = ({ now }: { readonly now: VisitNow }) => {
 };
 
 const beginAnew = async (house: House, now: VisitNow): Promise<void> => {
+  const go = fromHere(house.go);
   const visit = await beginVisit(house, now.same.field.id);
-  if (visit !== null) house.go({ at: "visit", visit });
+  if (visit !== null) go({ at: "visit", visit });
 };
 
 const measureToday = async (house: House, now: VisitNow): Promise<void> => {
+  const go = fromHere(house.go);
   const visit = await todaysVisit(house, now.same.ids);
-  if (visit !== null) house.go({ at: "visit", visit });
+  if (visit !== null) go({ at: "visit", visit });
 };
 
 /** The key for the next line. A line counted now must not slip into a visit of long ago. */
