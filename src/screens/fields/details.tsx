@@ -6,6 +6,8 @@ import { type House, useHouse } from "../parts/house.ts";
 import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { useOnce } from "../parts/once.ts";
 import type { SameField } from "../parts/same-field.ts";
+import { Brought, Typed, useForget, useTyped } from "../parts/typed.tsx";
+import { typedHere } from "../parts/typed-store.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { windOfRows } from "./row-direction.ts";
 import { RowDirection } from "./row-form.tsx";
@@ -28,7 +30,11 @@ const TEXTURES = [
   "peat",
 ] as const;
 
-type Asked = "rows" | "soil" | "crop";
+const ASKED = ["rows", "soil", "crop"] as const;
+type Asked = (typeof ASKED)[number];
+
+/** Names of these forms on their page begin like that. */
+const DETAIL_FORM = "detail ";
 
 const correct = async (house: House, { field }: SameField, patch: Partial<Field>): Promise<boolean> => {
   const written = await house.write(house.pen.change(field.id, patch));
@@ -39,11 +45,15 @@ const correct = async (house: House, { field }: SameField, patch: Partial<Field>
 export const Details = ({ same }: { readonly same: SameField }) => {
   const house = useHouse();
   const says = useWordsOf(DETAILS_WORDS);
-  const [asked, setAsked] = useState<Asked | null>(null);
+  const [asked, setAsked] = useState<Asked | null>(
+    () => ASKED.find((one) => typedHere(DETAIL_FORM).includes(one)) ?? null,
+  );
   const { rowDirectionDeg, soilTexture, harvestCrop } = same.field.body;
   const close = () => setAsked(null);
-  const keep = async (patch: Partial<Field>) => {
-    if (await correct(house, same, patch)) close();
+  const keep = async (patch: Partial<Field>): Promise<boolean> => {
+    const done = await correct(house, same, patch);
+    if (done) close();
+    return done;
   };
   const row = (what: Asked, title: string, value: string) => (
     <li>
@@ -54,7 +64,11 @@ export const Details = ({ same }: { readonly same: SameField }) => {
         </span>
         <b>{house.words.value.common.change}</b>
       </button>
-      {asked === what ? <Question asked={what} same={same} onKeep={keep} onClose={close} /> : null}
+      {asked === what ? (
+        <Typed form={DETAIL_FORM + what}>
+          <Question asked={what} same={same} onKeep={keep} onClose={close} />
+        </Typed>
+      ) : null}
     </li>
   );
   return (
@@ -82,18 +96,26 @@ const known = (stored: string | null, words: Readonly<Record<string, string>>): 
 const Question = (props: {
   readonly asked: Asked;
   readonly same: SameField;
-  readonly onKeep: (patch: Partial<Field>) => Promise<void>;
+  readonly onKeep: (patch: Partial<Field>) => Promise<boolean>;
   readonly onClose: () => void;
 }) => {
   const says = useWordsOf(DETAILS_WORDS);
+  const forget = useForget();
   const { body } = props.same.field;
+  const keep = async (patch: Partial<Field>) => {
+    if (await props.onKeep(patch)) forget();
+  };
+  const close = () => {
+    forget();
+    props.onClose();
+  };
   switch (props.asked) {
     case "rows":
       return (
         <RowDirection
           before={body.rowDirectionDeg}
-          onKeep={(rowDirectionDeg) => props.onKeep({ rowDirectionDeg })}
-          onClose={props.onClose}
+          onKeep={(rowDirectionDeg) => keep({ rowDirectionDeg })}
+          onClose={close}
         />
       );
     case "soil":
@@ -104,8 +126,8 @@ const Question = (props: {
           names={TEXTURES}
           words={says.textures}
           before={body.soilTexture}
-          onKeep={(soilTexture) => props.onKeep({ soilTexture })}
-          onClose={props.onClose}
+          onKeep={(soilTexture) => keep({ soilTexture })}
+          onClose={close}
         />
       );
     case "crop":
@@ -115,8 +137,8 @@ const Question = (props: {
           names={RESIDUE_CROPS}
           words={says.crops}
           before={body.harvestCrop}
-          onKeep={(harvestCrop) => props.onKeep({ harvestCrop })}
-          onClose={props.onClose}
+          onKeep={(harvestCrop) => keep({ harvestCrop })}
+          onClose={close}
         />
       );
   }
@@ -136,12 +158,17 @@ const OneOf = <N extends string>(props: {
   const says = useWordsOf(DETAILS_WORDS);
   const { before, names } = props;
   const listed = names.find((name) => name === before);
-  const [chosen, setChosen] = useState<N | "own" | "none">(listed ?? (before === null ? "none" : "own"));
-  const [own, setOwn] = useState(listed === undefined ? (before ?? "") : "");
+  const [chosen, setChosen] = useTyped<N | "own" | "none">(
+    "chosen",
+    listed ?? (before === null ? "none" : "own"),
+    (typed) => [...names, "own", "none"].includes(typed),
+  );
+  const [own, setOwn] = useTyped("own", listed === undefined ? (before ?? "") : "");
   const [busy, once] = useOnce();
   const value = chosen === "none" ? null : chosen === "own" ? own.trim() || null : chosen;
   return (
     <div class="strip-form">
+      <Brought />
       <Choice
         question={props.question}
         options={[

@@ -13,6 +13,8 @@ import { fieldName } from "../parts/names.ts";
 import { useOnce } from "../parts/once.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
+import { Brought, Typed, useForget, useTyped } from "../parts/typed.tsx";
+import { typedHere } from "../parts/typed-store.ts";
 import { todaysVisit } from "../parts/visits.ts";
 import { FieldGround } from "./boundary-ground.tsx";
 import { readCover } from "./cover-model.ts";
@@ -106,27 +108,39 @@ const measureToday = async (house: House, now: FieldNow): Promise<void> => {
 
 /** Name and farm can be corrected at any time. */
 const Correct = ({ now }: { readonly now: FieldNow }) => {
+  const words = useWordsWith(FIELD_WORDS);
+  const [open, setOpen] = useState(() => typedHere(NAME_FORM).length > 0);
+  if (!open) return <Key onPress={() => setOpen(true)}>{words.fields.correct}</Key>;
+  return (
+    <Typed form={NAME_FORM}>
+      <NameAndFarm now={now} onClose={() => setOpen(false)} />
+    </Typed>
+  );
+};
+
+const NAME_FORM = "name and farm";
+
+const NameAndFarm = ({ now, onClose }: { readonly now: FieldNow; readonly onClose: () => void }) => {
   const house = useHouse();
   const words = useWordsWith(FIELD_WORDS);
   const { id, body } = now.same.field;
-  const [open, setOpen] = useState(false);
-  const [name, setName] = useState(body.name);
-  const [choice, setChoice] = useState<FarmChoice>(farmChoice(body.farm));
-  const show = () => {
-    setName(body.name);
-    setChoice(farmChoice(body.farm));
-    setOpen(true);
+  const [name, setName] = useTyped("name", body.name);
+  const [choice, setChoice] = useTyped<FarmChoice>("farm", farmChoice(body.farm));
+  const forget = useForget();
+  const close = () => {
+    forget();
+    onClose();
   };
-  if (!open) return <Key onPress={show}>{words.fields.correct}</Key>;
   return (
     <div>
+      <Brought />
       <WriteLine label={words.fields.name} value={name} onWrite={setName} />
       <Farms farms={now.farms} choice={choice} onChoose={setChoice} />
       <div class="keys two after-writing">
-        <Key onPress={() => setOpen(false)}>{words.common.close}</Key>
+        <Key onPress={close}>{words.common.close}</Key>
         <Key
           look="solid"
-          onPress={() => void correctField(house, id, name, choice).then((done) => done && setOpen(false))}
+          onPress={() => void correctField(house, id, name, choice).then((done) => done && close())}
         >
           {words.common.done}
         </Key>

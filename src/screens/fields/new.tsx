@@ -7,6 +7,7 @@ import { useLive } from "../parts/live.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
 import { fieldsNamed } from "../parts/same-name.ts";
+import { Brought, Typed, useForget, useTyped } from "../parts/typed.tsx";
 import { todaysVisit } from "../parts/visits.ts";
 import { type FarmChoice, Farms, farmChoice } from "./farms.tsx";
 import { addField } from "./model.ts";
@@ -14,11 +15,18 @@ import "./fields.css";
 import { useWordsOf } from "../parts/words-of.ts";
 import { FIELD_WORDS } from "./words.ts";
 
-export const NewFieldScreen = () => {
+export const NewFieldScreen = () => (
+  <Typed form="field">
+    <Form />
+  </Typed>
+);
+
+const Form = () => {
   const house = useHouse();
   const words = useWordsOf(FIELD_WORDS).fields;
-  const [name, setName] = useState("");
-  const [choice, setChoice] = useState<FarmChoice>(farmChoice(null));
+  const [name, setName] = useTyped("name", "");
+  const [choice, setChoice] = useTyped<FarmChoice>("farm", farmChoice(null));
+  const forget = useForget();
   const [busy, setBusy] = useState(false);
   const farms = useLive(() => house.records.list({ kind: "farm" }), []);
   const keep = async (thenMeasure: boolean) => {
@@ -28,6 +36,7 @@ export const NewFieldScreen = () => {
     const field = await addField(house, name, choice);
     const visit = field !== null && thenMeasure ? await todaysVisit(house, [field]) : null;
     setBusy(false);
+    if (field !== null) forget();
     if (visit !== null) goInstead({ at: "visit", visit });
     else if (field !== null) goInstead({ at: "fields" });
   };
@@ -39,7 +48,13 @@ export const NewFieldScreen = () => {
       foot={
         <div class="keys two">
           <Key
-            onPress={() => (name.trim() === "" ? house.go({ at: "fields" }) : void keep(false))}
+            onPress={() => {
+              if (name.trim() !== "") void keep(false);
+              else {
+                forget();
+                house.go({ at: "fields" });
+              }
+            }}
             off={busy}
           >
             {words.backToList}
@@ -50,6 +65,7 @@ export const NewFieldScreen = () => {
         </div>
       }
     >
+      <Brought />
       <WriteLine label={words.name} hint={words.keptHint} value={name} onWrite={setName} />
       <HereAlready name={name} />
       {farms === undefined ? null : <Farms farms={farms} choice={choice} onChoose={setChoice} />}

@@ -8,6 +8,7 @@ import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { lengthWords } from "../parts/lengths.ts";
 import { useOnce } from "../parts/once.ts";
 import { StandingWords, useStanding } from "../parts/standing.tsx";
+import { Brought, useTyped } from "../parts/typed.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
 import { ROW_WINDS, type RowWind, rowsBetween, rowsOf, windOfRows } from "./row-direction.ts";
 import { DETAILS_WORDS } from "./words.details.ts";
@@ -27,9 +28,9 @@ export const RowDirection = (props: {
   const words = house.words.value;
   const says = useWordsOf(DETAILS_WORDS);
   const { before, onKeep } = props;
-  const [way, setWay] = useState<Way>("words");
-  const [deg, setDeg] = useState(before);
-  const [typed, setTyped] = useState(before === null ? "" : String(before));
+  const [way, setWay] = useTyped<Way>("way", "words");
+  const [deg, setDeg] = useTyped("direction", before);
+  const [typed, setTyped] = useTyped("degrees", before === null ? "" : String(before));
   const [wrong, setWrong] = useState<string | null>(null);
   const [busy, once] = useOnce();
   const keep = () => {
@@ -47,6 +48,7 @@ export const RowDirection = (props: {
   };
   return (
     <div class="strip-form">
+      <Brought />
       <Choice
         question={says.howRows}
         column
@@ -104,8 +106,9 @@ const BothEnds = ({ onSay }: Said) => {
   const says = useWordsOf(DETAILS_WORDS);
   const { habits } = useHouse().settings.value;
   const standing = useStanding();
-  const [first, setFirst] = useState<Position | null>(null);
-  const [other, setOther] = useState<Position | null>(null);
+  // A row is walked to its end with the first one in hand: it must not be lost on the way.
+  const [first, setFirst] = useTyped<Position | null>("first end", null);
+  const [other, setOther] = useTyped<Position | null>("other end", null);
   const rows = first === null || other === null ? null : rowsBetween(first, other);
   const { position } = standing.stood;
   const take = () => {

@@ -1,5 +1,4 @@
 /** A marked spot: its name, what it is, and where. Nothing of it is needed but what one wants to say. */
-import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Spot } from "../../record/kinds/spot.ts";
 import { AskOnce } from "../parts/ask-once.tsx";
@@ -13,6 +12,7 @@ import { fieldName, stripName } from "../parts/names.ts";
 import { useOnce } from "../parts/once.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
+import { Brought, Typed, useForget, useTyped } from "../parts/typed.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
 import { SpotPlace } from "./spot-where.tsx";
 import { DETAILS_WORDS } from "./words.details.ts";
@@ -59,7 +59,11 @@ export const SpotScreen = (props: {
         {null}
       </Page>
     );
-  return <SpotForm now={now} field={field} spot={spot} title={title} back={back} />;
+  return (
+    <Typed form="spot" base={JSON.stringify(now.stored)}>
+      <SpotForm now={now} field={field} spot={spot} title={title} back={back} />
+    </Typed>
+  );
 };
 
 const SpotForm = (props: {
@@ -74,9 +78,15 @@ const SpotForm = (props: {
   const says = useWordsOf(DETAILS_WORDS);
   const map = useWordsOf(MAP_WORDS);
   const { now, field, spot } = props;
-  const [said, setSaid] = useState<Spot>(
+  const [said, setSaid] = useTyped<Spot>(
+    "spot",
     now.stored ?? { field: now.on.same.field.id, strip: null, name: "", position: null, oldGrass: false },
+    ({ strip, edge }) =>
+      [strip, ...(edge?.between ?? [])].every(
+        (id) => id === null || now.on.strips.some((one) => one.id === id),
+      ),
   );
+  const forget = useForget();
   const [busy, once] = useOnce();
   const say = (more: Partial<Spot>) => setSaid((before) => ({ ...before, ...more }));
   const kind = kindOf(said);
@@ -97,8 +107,12 @@ const SpotForm = (props: {
       const written = await house.write(
         spot === "new" ? house.pen.write("spot", body) : house.pen.change(spot, changed(now.stored, body)),
       );
-      if (written.ok) goInstead({ at: "field", field });
-      else house.tell(written.problem);
+      if (!written.ok) {
+        house.tell(written.problem);
+        return;
+      }
+      forget();
+      goInstead({ at: "field", field });
     });
   const strips = now.on.strips.map((strip) => ({
     value: strip.id as StripOrNone,
@@ -128,6 +142,7 @@ const SpotForm = (props: {
         </Key>
       }
     >
+      <Brought />
       <WriteLine label={says.spotName} value={said.name} onWrite={(name) => say({ name })} />
       <Choice<Kind>
         question={says.spotKind}
@@ -177,8 +192,10 @@ const SpotForm = (props: {
             onYes={async () => {
               const goInstead = fromHere(house.goInstead);
               const written = await house.write(house.pen.remove(spot));
-              if (written.ok) goInstead({ at: "field", field });
-              else house.tell(written.problem);
+              if (written.ok) {
+                forget();
+                goInstead({ at: "field", field });
+              } else house.tell(written.problem);
             }}
           />
         </div>

@@ -11,7 +11,8 @@ import { writeDay, writePercent } from "../parts/numbers.ts";
 import { rangeWords } from "../parts/range-words.ts";
 import type { Listed } from "../parts/reader.ts";
 import { href } from "../parts/route.ts";
-import { StripForm } from "../parts/strip-form.tsx";
+import { STRIP_FORM, StripForm } from "../parts/strip-form.tsx";
+import { forgetTyped, typedHere } from "../parts/typed-store.ts";
 import { TONGUE } from "../parts/words.common.ts";
 import { useWordsWith } from "../parts/words-of.ts";
 import type { CoverNow } from "./cover-model.ts";
@@ -25,7 +26,7 @@ export const Strips = (props: { readonly now: FieldNow; readonly found: CoverNow
   const words = useWordsWith(FIELD_WORDS);
   const { now, found } = props;
   const [changing, setChanging] = useState(false);
-  const [editing, setEditing] = useState<RecordId<"strip"> | "new" | null>(null);
+  const [editing, setEditing] = useState<string | null>(() => typedHere(STRIP_FORM)[0] ?? null);
   const [most, setMost] = useState(AT_ONCE);
   const close = () => setEditing(null);
   const hidden = now.strips.length - most;
@@ -148,9 +149,11 @@ const WriteStrip = (props: {
   return (
     <>
       <StripForm
-        {...(strip === null ? {} : { before: strip.body })}
+        {...(strip === null ? {} : { strip })}
         onKeep={async (said) => {
-          if (await writeStrip(house, strip?.id ?? null, { ...said, field })) onClose();
+          const done = await writeStrip(house, strip?.id ?? null, { ...said, field });
+          if (done) onClose();
+          return done;
         }}
         onClose={onClose}
       />
@@ -161,7 +164,9 @@ const WriteStrip = (props: {
           hint={words.fields.deleteStripHint}
           yes={words.fields.deleteYes}
           onYes={async () => {
-            if (await remove(house, [strip.id])) onClose();
+            if (!(await remove(house, [strip.id]))) return;
+            forgetTyped(STRIP_FORM + strip.id);
+            onClose();
           }}
         />
       )}

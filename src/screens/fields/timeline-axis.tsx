@@ -5,8 +5,9 @@ import { Key } from "../parts/keys.tsx";
 import { stripName } from "../parts/names.ts";
 import { writeDay } from "../parts/numbers.ts";
 import { href } from "../parts/route.ts";
+import { forgetTyped } from "../parts/typed-store.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import { DeleteThis, EventForm, RainForm } from "./timeline-form.tsx";
+import { DeleteThis, EVENT_FORM, EventForm, RainForm } from "./timeline-form.tsx";
 import type { TimelineHand } from "./timeline-hand.ts";
 import { type OnAxis, rainText, type TimelineNow } from "./timeline-model.ts";
 import { TIMELINE_WORDS } from "./timeline-words.ts";
@@ -96,14 +97,17 @@ const Row = ({ now, one, opened, onOpen }: OneProps) => {
 
 const Correct = ({ now, hand, one, onOpen }: OneProps) => {
   const close = () => onOpen(null);
-  const after = (done: boolean) => {
+  const after = (done: boolean): boolean => {
     if (done) close();
+    return done;
   };
   if (one.kind === "visit") return null;
   return (
     <>
       {one.kind === "event" ? (
         <EventForm
+          key={one.of.id}
+          id={one.of.id}
           before={one.of.body}
           strips={now.strips}
           onKeep={async (said) => after(await hand.change(one.of.id, one.of.body, said))}
@@ -113,13 +117,17 @@ const Correct = ({ now, hand, one, onOpen }: OneProps) => {
         <RainForm
           before={one.of.body}
           day={null}
-          onKeep={async (said) =>
-            after(await hand.change(one.of.id, one.of.body, { ...one.of.body, ...said }))
-          }
+          onKeep={async (said) => {
+            after(await hand.change(one.of.id, one.of.body, { ...one.of.body, ...said }));
+          }}
           onClose={close}
         />
       )}
-      <DeleteThis onDelete={async () => after(await hand.remove(one.of.id, one.of.body))} />
+      <DeleteThis
+        onDelete={async () => {
+          if (after(await hand.remove(one.of.id, one.of.body))) forgetTyped(EVENT_FORM + one.of.id);
+        }}
+      />
     </>
   );
 };

@@ -11,6 +11,7 @@ import { stripName } from "../parts/names.ts";
 import { type NumberDraft, NumberLine, numberState } from "../parts/number-line.tsx";
 import { useOnce } from "../parts/once.ts";
 import type { Listed } from "../parts/reader.ts";
+import { Brought, useForget, useTyped, withTyped } from "../parts/typed.tsx";
 import { useToday } from "../parts/visits.ts";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -134,41 +135,58 @@ export const RainForm = (props: {
   );
 };
 
-/** The correction of an event. */
-export const EventForm = (props: {
+interface EventFormProps {
+  readonly id: RecordId<"event">;
   readonly before: ManagementEvent;
   readonly strips: readonly Listed<"strip">[];
-  readonly onKeep: (said: ManagementEvent) => Promise<void>;
+  /** Writes it down, and closes the form once that is done: true then. */
+  readonly onKeep: (said: ManagementEvent) => Promise<boolean>;
   readonly onClose: () => void;
-}) => {
+}
+
+/** Names of the forms of events on their page begin like that. */
+export const EVENT_FORM = "event ";
+
+const CorrectEvent = (props: EventFormProps) => {
   const { common } = useHouse().words.value;
   const says = useWordsOf(TIMELINE_WORDS);
-  const [body, setBody] = useState(props.before);
-  const [day, setDay] = useState<string | null>(props.before.day);
+  const { before, strips } = props;
+  const [words, setWords] = useTyped("words", before.words);
+  const [what, setWhat] = useTyped("what", before.what, (typed) => USUAL.includes(typed));
+  const [day, setDay] = useTyped<string | null>("day", before.day, (typed) => typed === null || isDay(typed));
+  const [strip, setStrip] = useTyped("strip", before.strip, (typed) =>
+    [null, ...strips.map(({ id }) => id)].includes(typed),
+  );
   const [busy, once] = useOnce();
+  const forget = useForget();
   return (
     <div class="strip-form">
-      <WriteLine label={says.words} value={body.words} onWrite={(words) => setBody({ ...body, words })} />
+      <Brought />
+      <WriteLine label={says.words} value={words} onWrite={setWords} />
       <Choice
         question={says.what}
         options={USUAL.map((what) => ({ value: what, label: says.events[what] }))}
-        chosen={body.what}
-        onChoose={(what) => setBody({ ...body, what })}
+        chosen={what}
+        onChoose={setWhat}
       />
       <DayChoice day={day} onDay={setDay} />
-      <StripChoice
-        strips={props.strips}
-        strip={body.strip}
-        onStrip={(strip) => setBody({ ...body, strip })}
-      />
+      <StripChoice strips={strips} strip={strip} onStrip={setStrip} />
       <div class="keys two beside">
-        <Key onPress={props.onClose}>{common.close}</Key>
+        <Key
+          onPress={() => {
+            forget();
+            props.onClose();
+          }}
+        >
+          {common.close}
+        </Key>
         <Key
           look="solid"
           off={busy || day === null}
           onPress={() =>
             once(async () => {
-              if (day !== null) await props.onKeep({ ...body, day, words: body.words.trim() });
+              if (day === null) return;
+              if (await props.onKeep({ ...before, what, strip, day, words: words.trim() })) forget();
             })
           }
         >
@@ -178,6 +196,9 @@ export const EventForm = (props: {
     </div>
   );
 };
+
+/** The correction of an event. */
+export const EventForm = withTyped(({ id }: EventFormProps) => EVENT_FORM + id, CorrectEvent);
 
 /** Deletes one thing of the timeline, after asking once. */
 export const DeleteThis = (props: { readonly onDelete: () => Promise<void> }) => {

@@ -4,19 +4,21 @@ import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Bottle } from "../../record/kinds/kit.ts";
 import { useHouse } from "../parts/house.ts";
+import { withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import { KitForm, type OnDone } from "./kit-form.tsx";
+import { KitForm, kitFormName, type OnDone } from "./kit-form.tsx";
 import { useMeasured, usePossible } from "./measured.ts";
 import { SizeLine } from "./size-line.tsx";
 import { HOLDS } from "./sizes.ts";
 import { KIT_WORDS } from "./words.ts";
 
-/** The form. `onDone` gets the bottle once it is written down, nothing when it was closed without. */
-export const BottleForm = (props: {
+interface BottleFormProps {
   readonly bottle?: { readonly id: RecordId<"kit">; readonly bottle: Bottle };
   readonly onDone: OnDone;
-}) => {
+}
+
+const Form = (props: BottleFormProps) => {
   const house = useHouse();
   const words = house.words.value;
   const kit = useWordsOf(KIT_WORDS).bottles;
@@ -24,6 +26,7 @@ export const BottleForm = (props: {
   const [tried, setTried] = useState(false);
   const before = props.bottle?.bottle.volumeM3 ?? null;
   const volume = useMeasured(
+    "volume",
     words,
     unit,
     { ...HOLDS, refused: kit.refused(usePossible(unit)(HOLDS.possible)) },
@@ -54,3 +57,6 @@ export const BottleForm = (props: {
     </KitForm>
   );
 };
+
+/** The form. `onDone` gets the bottle once it is written down, nothing when it was closed without. */
+export const BottleForm = withTyped(({ bottle }: BottleFormProps) => kitFormName("bottle", bottle?.id), Form);

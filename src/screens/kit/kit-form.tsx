@@ -1,12 +1,12 @@
 /** What every form of the kit has: the name, how many tests a correction touches, and the keys. */
 import type { ComponentChildren } from "preact";
-import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Kit } from "../../record/kinds/kit.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
 import { useOnce } from "../parts/once.ts";
+import { Brought, useForget, useTyped } from "../parts/typed.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
 import { type KitItem, nameTaken, readTestsByKit, sortedKit } from "./kit-list.ts";
 import { KIT_WORDS } from "./words.ts";
@@ -14,6 +14,16 @@ import "./kit-form.css";
 
 /** A form of the kit is told which thing it corrects, and says when it is done; without an id it was closed. */
 export type OnDone = (id?: RecordId<"kit">) => void;
+
+/** Names of the forms of the kit on their page begin like that. */
+export const KIT_FORM = "kit ";
+
+/** What follows for a new thing of a type, before the type itself. */
+export const NEW_THING = "new ";
+
+/** The name of a form: of a new thing of a type, or of one that is corrected. */
+export const kitFormName = (type: Kit["type"], id: RecordId<"kit"> | undefined): string =>
+  `${KIT_FORM}${id ?? NEW_THING + type}`;
 
 /** Everything of a thing but its type and its name. */
 export type Sizes<B extends Kit> = B extends Kit ? Omit<B, "type" | "name"> : never;
@@ -41,8 +51,13 @@ export const KitForm = <B extends Kit>(props: {
   const kit = useWordsOf(KIT_WORDS);
   const thing = kit[props.type];
   const { before } = props;
-  const [written, setWritten] = useState(before?.body.name ?? null);
+  const [written, setWritten] = useTyped("name", before?.body.name ?? null);
   const [busy, once] = useOnce();
+  const forget = useForget();
+  const leave = (id?: RecordId<"kit">) => {
+    forget();
+    props.onDone(id);
+  };
   const found = useLive(async () => {
     const [rows, tests] = await Promise.all([
       house.records.list({ kind: "kit" }),
@@ -64,7 +79,7 @@ export const KitForm = <B extends Kit>(props: {
     const body = { ...sizes, type: props.type, name: name.trim() } as unknown as B;
     const command = before === undefined ? house.pen.write("kit", body) : house.pen.change(before.id, body);
     const done = await house.write(command);
-    if (done.ok) props.onDone(command.id as RecordId<"kit">);
+    if (done.ok) leave(command.id as RecordId<"kit">);
     else house.tell(done.problem);
   };
   return (
@@ -78,6 +93,7 @@ export const KitForm = <B extends Kit>(props: {
       <h3>
         {before === undefined ? thing.addTitle : thing.correctTitle(before.body.name || words.common.noName)}
       </h3>
+      <Brought />
       <WriteLine
         label={thing.name}
         value={name}
@@ -92,7 +108,7 @@ export const KitForm = <B extends Kit>(props: {
         </p>
       )}
       <div class="keys two">
-        <Key onPress={() => props.onDone()}>{words.common.close}</Key>
+        <Key onPress={() => leave()}>{words.common.close}</Key>
         <Key look="solid" off={busy || found === undefined} onPress={() => once(keep)}>
           {before === undefined ? thing.save : thing.saveCorrected(tests)}
         </Key>

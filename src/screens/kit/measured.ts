@@ -1,9 +1,9 @@
 /** A size typed into a form of the kit, in the person's unit; what nobody touched keeps its exact value. */
-import { useState } from "preact/hooks";
 import { inUnit, toSi, type Unit } from "../../record/units.ts";
 import type { Catalogue } from "../catalogue.ts";
 import { type NumberDraft, type NumberState, numberState } from "../parts/number-line.tsx";
 import { writeNumber } from "../parts/numbers.ts";
+import { useTyped } from "../parts/typed.tsx";
 import { TONGUE } from "../parts/words.common.ts";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -90,28 +90,35 @@ export interface Measured {
 
 const known = (si: number, unit: Unit): KnownSize => ({ si, text: sizeText(si, unit) });
 
-/** One size of a form; it begins with `before` or empty. */
+/**
+ * One size of a form; it begins with `before` or empty.
+ *
+ * @param name once in its form
+ */
 export const useMeasured = (
+  name: string,
   words: Catalogue,
   unit: Unit,
   rule: SizeRule,
   before: number | null,
   mayBeEmpty: boolean,
 ): Measured => {
-  const [first] = useState(() => (before === null ? null : known(before, unit)));
-  const [exact, setExact] = useState(first);
-  const [draft, onDraft] = useState<NumberDraft>({ typed: first?.text ?? "", confirmed: first !== null });
+  const first = before === null ? null : known(before, unit);
+  // What was typed in another unit is another size.
+  const [{ exact, draft }, setLine] = useTyped<{
+    readonly exact: KnownSize | null;
+    readonly draft: NumberDraft;
+  }>(`${name}, ${unit}`, { exact: first, draft: { typed: first?.text ?? "", confirmed: first !== null } });
   const empty = mayBeEmpty && draft.typed.trim() === "";
   const state: NumberState = empty ? { is: "good", value: 0 } : sizeState(words, draft, unit, rule);
   return {
     draft,
-    onDraft,
+    onDraft: (typed) => setLine((line) => ({ ...line, draft: typed })),
     state,
     si: empty ? null : state.is === "good" ? sizeToKeep(exact, draft.typed, state.value, unit) : undefined,
     put: (si) => {
       const size = known(si, unit);
-      setExact(size);
-      onDraft({ typed: size.text, confirmed: true });
+      setLine({ exact: size, draft: { typed: size.text, confirmed: true } });
     },
   };
 };

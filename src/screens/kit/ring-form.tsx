@@ -6,10 +6,11 @@ import type { Ring } from "../../record/kinds/kit.ts";
 import { outOfRoundShare } from "../../science/infiltration/ring-set.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeNumber } from "../parts/numbers.ts";
+import { withTyped } from "../parts/typed.tsx";
 import { TONGUE } from "../parts/words.common.ts";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import { KitForm, type OnDone, type Sizes } from "./kit-form.tsx";
+import { KitForm, kitFormName, type OnDone, type Sizes } from "./kit-form.tsx";
 import { nextLetter } from "./kit-list.ts";
 import { useMeasured, usePossible } from "./measured.ts";
 import { RingDrawing } from "./ring-drawing.tsx";
@@ -17,11 +18,12 @@ import { SizeLine } from "./size-line.tsx";
 import { ACROSS, HIGH } from "./sizes.ts";
 import { KIT_WORDS } from "./words.ts";
 
-/** The form. `onDone` gets the ring once it is written down, nothing when it was closed without. */
-export const RingForm = (props: {
+interface RingFormProps {
   readonly ring?: { readonly id: RecordId<"kit">; readonly ring: Ring };
   readonly onDone: OnDone;
-}) => {
+}
+
+const Form = (props: RingFormProps) => {
   const house = useHouse();
   const words = house.words.value;
   const kit = useWordsOf(KIT_WORDS).rings;
@@ -31,14 +33,14 @@ export const RingForm = (props: {
   const [tried, setTried] = useState(false);
   const sizesOf = usePossible(unit);
   const across = { ...ACROSS, refused: kit.acrossRefused(sizesOf(ACROSS.possible)) };
-  const first = useMeasured(words, unit, across, before?.insideM[0] ?? null, false);
-  const second = useMeasured(words, unit, across, before?.insideM[1] ?? null, true);
+  const first = useMeasured("first", words, unit, across, before?.insideM[0] ?? null, false);
+  const second = useMeasured("second", words, unit, across, before?.insideM[1] ?? null, true);
   const high = { ...HIGH, refused: kit.heightRefused(sizesOf(HIGH.possible)) };
   const heights = [
-    useMeasured(words, unit, high, before?.heightsM[0] ?? null, true),
-    useMeasured(words, unit, high, before?.heightsM[1] ?? null, true),
-    useMeasured(words, unit, high, before?.heightsM[2] ?? null, true),
-    useMeasured(words, unit, high, before?.heightsM[3] ?? null, true),
+    useMeasured("height 1", words, unit, high, before?.heightsM[0] ?? null, true),
+    useMeasured("height 2", words, unit, high, before?.heightsM[1] ?? null, true),
+    useMeasured("height 3", words, unit, high, before?.heightsM[2] ?? null, true),
+    useMeasured("height 4", words, unit, high, before?.heightsM[3] ?? null, true),
   ];
   const widestInsideM = Math.max(first.si ?? 0, second.si ?? 0);
   const wide = {
@@ -46,7 +48,7 @@ export const RingForm = (props: {
     possible: [Math.max(widestInsideM, ACROSS.possible[0]), ACROSS.possible[1]] as const,
     refused: widestInsideM > 0 ? kit.outsideRefused : across.refused,
   };
-  const outside = useMeasured(words, unit, wide, before?.outsideM ?? null, true);
+  const outside = useMeasured("outside", words, unit, wide, before?.outsideM ?? null, true);
   const differ = outOfRoundShare([first.si ?? null, second.si ?? null]);
   const sizes = (): Sizes<Ring> | null => {
     const heightsM = heights.map(({ si }) => si);
@@ -91,3 +93,6 @@ export const RingForm = (props: {
     </KitForm>
   );
 };
+
+/** The form. `onDone` gets the ring once it is written down, nothing when it was closed without. */
+export const RingForm = withTyped(({ ring }: RingFormProps) => kitFormName("ring", ring?.id), Form);

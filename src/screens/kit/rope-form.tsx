@@ -6,9 +6,10 @@ import type { Rope } from "../../record/kinds/kit.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { NumberLine, numberState } from "../parts/number-line.tsx";
+import { useTyped, withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import { KitForm } from "./kit-form.tsx";
+import { KitForm, kitFormName } from "./kit-form.tsx";
 import { type KnownSize, sizeToKeep } from "./measured.ts";
 import { marksRule, spacingRule, spacingText, USUAL } from "./rope-sizes.ts";
 import { KIT_WORDS } from "./words.ts";
@@ -19,23 +20,25 @@ const sizeIn = (size: { readonly marks: number; readonly spacingM: number }, uni
   spacing: { si: size.spacingM, text: spacingText(size.spacingM, unit) },
 });
 
-/**
- * The form. `onDone` gets the rope once it is written down, or null when the form was closed without.
- * With `rope` it corrects that one.
- */
-export const RopeForm = (props: {
+interface RopeFormProps {
   readonly onDone: (id: RecordId<"kit"> | null) => void;
   readonly rope?: { readonly id: RecordId<"kit">; readonly rope: Rope };
-}) => {
+}
+
+const Form = (props: RopeFormProps) => {
   const house = useHouse();
   const words = house.words.value;
   const kit = useWordsOf(KIT_WORDS).ropes;
   const unit = house.settings.value.habits.spacing;
   const before = props.rope;
   const first = before === undefined ? null : sizeIn(before.rope, unit);
-  const [marks, setMarks] = useState({ typed: first?.marks ?? "", confirmed: first !== null });
-  const [spacing, setSpacing] = useState({ typed: first?.spacing.text ?? "", confirmed: first !== null });
-  const [known, setKnown] = useState<KnownSize | null>(first?.spacing ?? null);
+  const [marks, setMarks] = useTyped("marks", { typed: first?.marks ?? "", confirmed: first !== null });
+  // What was typed in another unit is another size.
+  const [spacing, setSpacing] = useTyped(`spacing, ${unit}`, {
+    typed: first?.spacing.text ?? "",
+    confirmed: first !== null,
+  });
+  const [known, setKnown] = useTyped<KnownSize | null>(`known, ${unit}`, first?.spacing ?? null);
   const [tried, setTried] = useState(false);
   const marksNow = numberState(words, marks, marksRule(kit.marksRefused));
   const spacingNow = numberState(words, spacing, spacingRule(unit, kit.spacingRefused));
@@ -94,3 +97,9 @@ export const RopeForm = (props: {
     </KitForm>
   );
 };
+
+/**
+ * The form. `onDone` gets the rope once it is written down, or null when the form was closed without.
+ * With `rope` it corrects that one.
+ */
+export const RopeForm = withTyped(({ rope }: RopeFormProps) => kitFormName("rope", rope?.id), Form);

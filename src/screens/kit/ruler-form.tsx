@@ -6,9 +6,10 @@ import type { Ruler } from "../../record/kinds/kit.ts";
 import { toSi } from "../../record/units.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
+import { withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import { KitForm, type OnDone } from "./kit-form.tsx";
+import { KitForm, kitFormName, type OnDone } from "./kit-form.tsx";
 import { useMeasured, usePossible } from "./measured.ts";
 import { SizeLine } from "./size-line.tsx";
 import { STEP } from "./sizes.ts";
@@ -20,17 +21,19 @@ const USUAL_STEPS = {
   in: { in16: toSi(1 / 16, "in"), in8: toSi(1 / 8, "in") },
 } as const;
 
-/** The form. `onDone` gets the ruler once it is written down, nothing when it was closed without. */
-export const RulerForm = (props: {
+interface RulerFormProps {
   readonly ruler?: { readonly id: RecordId<"kit">; readonly ruler: Ruler };
   readonly onDone: OnDone;
-}) => {
+}
+
+const Form = (props: RulerFormProps) => {
   const house = useHouse();
   const words = house.words.value;
   const kit = useWordsOf(KIT_WORDS).rulers;
   const unit = house.settings.value.habits.level;
   const [tried, setTried] = useState(false);
   const step = useMeasured(
+    "step",
     words,
     unit,
     { ...STEP, refused: kit.refused(usePossible(unit)(STEP.possible)) },
@@ -74,3 +77,6 @@ export const RulerForm = (props: {
     </KitForm>
   );
 };
+
+/** The form. `onDone` gets the ruler once it is written down, nothing when it was closed without. */
+export const RulerForm = withTyped(({ ruler }: RulerFormProps) => kitFormName("ruler", ruler?.id), Form);

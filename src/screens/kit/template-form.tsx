@@ -4,19 +4,21 @@ import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { HoleTemplate } from "../../record/kinds/kit.ts";
 import { useHouse } from "../parts/house.ts";
+import { withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
-import { KitForm, type OnDone, type Sizes } from "./kit-form.tsx";
+import { KitForm, kitFormName, type OnDone, type Sizes } from "./kit-form.tsx";
 import { useMeasured, usePossible } from "./measured.ts";
 import { SizeLine } from "./size-line.tsx";
 import { SIDE } from "./sizes.ts";
 import { KIT_WORDS } from "./words.ts";
 
-/** The form. `onDone` gets the template once it is written down, nothing when it was closed without. */
-export const TemplateForm = (props: {
+interface TemplateFormProps {
   readonly template?: { readonly id: RecordId<"kit">; readonly template: HoleTemplate };
   readonly onDone: OnDone;
-}) => {
+}
+
+const Form = (props: TemplateFormProps) => {
   const house = useHouse();
   const words = house.words.value;
   const kit = useWordsOf(KIT_WORDS).templates;
@@ -25,8 +27,8 @@ export const TemplateForm = (props: {
   const before = props.template?.template;
   const [tried, setTried] = useState(false);
   const rule = { ...SIDE, refused: kit.refused(usePossible(unit)(SIDE.possible)) };
-  const first = useMeasured(words, unit, rule, before?.sidesM[0] ?? null, false);
-  const second = useMeasured(words, unit, rule, before?.sidesM[1] ?? null, true);
+  const first = useMeasured("first", words, unit, rule, before?.sidesM[0] ?? null, false);
+  const second = useMeasured("second", words, unit, rule, before?.sidesM[1] ?? null, true);
   const sizes = (): Sizes<HoleTemplate> | null => {
     if (first.si == null || second.si === undefined) {
       setTried(true);
@@ -48,3 +50,9 @@ export const TemplateForm = (props: {
     </KitForm>
   );
 };
+
+/** The form. `onDone` gets the template once it is written down, nothing when it was closed without. */
+export const TemplateForm = withTyped(
+  ({ template }: TemplateFormProps) => kitFormName("hole-template", template?.id),
+  Form,
+);

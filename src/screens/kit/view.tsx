@@ -1,7 +1,6 @@
 /** The kit: what is measured once and chosen by name at every test. */
 import { Fragment } from "preact";
 import { useState } from "preact/hooks";
-import type { RecordId } from "../../record/ids.ts";
 import type { Kit } from "../../record/kinds/kit.ts";
 import { DemoTag } from "../demo/demo-note.tsx";
 import { AskOnce } from "../parts/ask-once.tsx";
@@ -11,16 +10,25 @@ import { OpensHere, useFocusHere } from "../parts/opens-here.tsx";
 import { Page } from "../parts/page.tsx";
 import type { Reader } from "../parts/reader.ts";
 import { href } from "../parts/route.ts";
+import { forgetTyped, typedHere } from "../parts/typed-store.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { writeMoment } from "../send/moment.ts";
 import { CorrectForm, NewForm } from "./form-of.tsx";
 import { sizeWords } from "./item-words.ts";
+import { KIT_FORM, NEW_THING } from "./kit-form.tsx";
 import { type KitItem, type KitList, readKit, readTestsByKit } from "./kit-list.ts";
 import { KIT_WORDS } from "./words.ts";
 import "./kit.css";
 
 /** What is open: the form for a new thing of a type, or for one that is corrected. */
-type Open = { readonly new: Kit["type"] } | { readonly id: RecordId<"kit"> };
+type Open = { readonly new: Kit["type"] } | { readonly id: string };
+
+/** The form that something was typed into before the page was loaded again. */
+const openAtFirst = (): Open | null => {
+  const [name] = typedHere(KIT_FORM);
+  const added = PARTS.find(({ type }) => name === NEW_THING + type);
+  return added === undefined ? (name === undefined ? null : { id: name }) : { new: added.type };
+};
 
 const read = async (records: Reader) => {
   const [kit, tests, people] = await Promise.all([
@@ -46,7 +54,7 @@ export const KitScreen = () => {
   const house = useHouse();
   const words = useWordsOf(KIT_WORDS);
   const found = useLive(() => read(house.records), []);
-  const [open, setOpen] = useState<Open | null>(null);
+  const [open, setOpen] = useState<Open | null>(openAtFirst);
   return (
     <Page title={words.title} back={href({ at: "send" })} area="send">
       {found === undefined
@@ -171,8 +179,10 @@ const DeleteItem = (props: {
   const thing = useWordsOf(KIT_WORDS)[props.item.body.type];
   const remove = async () => {
     const done = await house.write(house.pen.remove(props.item.id));
-    if (done.ok) props.onDone();
-    else house.tell(done.problem);
+    if (done.ok) {
+      forgetTyped(KIT_FORM + props.item.id);
+      props.onDone();
+    } else house.tell(done.problem);
   };
   return (
     <div class="kit-delete">

@@ -1,11 +1,13 @@
 /** What is said of a strip, new or corrected: the same questions wherever one is added. */
 import { useState } from "preact/hooks";
+import type { RecordId } from "../../record/ids.ts";
 import { type Strip, TREATMENTS } from "../../record/kinds/strip.ts";
 import { readNumber } from "../../record/number.ts";
 import { sentenceFor } from "../catalogue.ts";
 import { FIELD_WORDS } from "../fields/words.ts";
 import { Key, Tick, WriteLine } from "./keys.tsx";
 import { useOnce } from "./once.ts";
+import { Brought, useForget, useTyped, withTyped } from "./typed.tsx";
 import { useWordsWith } from "./words-of.ts";
 
 /** Highest rep that a strip may have, as its record allows. */
@@ -16,24 +18,35 @@ export type StripSaid = Omit<Strip, "field">;
 
 const SAID_NOTHING: StripSaid = { name: "", done: [], wholeField: false, rep: null };
 
-export const StripForm = (props: {
-  /** What stands there already; left out for a new strip. */
-  readonly before?: StripSaid;
-  /** Writes it down. */
-  readonly onKeep: (said: StripSaid) => Promise<void>;
+interface StripFormProps {
+  /** The strip and what stands there already; left out for a new one. */
+  readonly strip?: { readonly id: RecordId<"strip">; readonly body: StripSaid };
+  /** Writes it down, and closes the form once that is done: true then, else what was typed stays. */
+  readonly onKeep: (said: StripSaid) => Promise<boolean>;
   readonly onClose: () => void;
-}) => {
+}
+
+/** Names of the forms of strips on their page begin like that. */
+export const STRIP_FORM = "strip ";
+
+const Form = (props: StripFormProps) => {
   const words = useWordsWith(FIELD_WORDS);
-  const [said, setSaid] = useState<StripSaid>(props.before ?? SAID_NOTHING);
-  const [rep, setRep] = useState(said.rep === null ? "" : String(said.rep));
+  const before = props.strip?.body ?? SAID_NOTHING;
+  const [name, setName] = useTyped("name", before.name);
+  const [done, setDone] = useTyped("done", before.done, (typed) =>
+    typed.every((one) => TREATMENTS.includes(one)),
+  );
+  const [wholeField, setWholeField] = useTyped("whole field", before.wholeField);
+  const [rep, setRep] = useTyped("rep", before.rep === null ? "" : String(before.rep));
+  const forget = useForget();
   const [wrong, setWrong] = useState<string | null>(null);
   const [busy, once] = useOnce();
-  const { name, done, wholeField } = said;
-  const say = (more: Partial<StripSaid>) => setSaid((now) => ({ ...now, ...more }));
   // A strip of which nothing at all was said could not be told from the next one.
   const nothing = name.trim() === "" && done.length === 0 && !wholeField && rep.trim() === "";
   const keep = (number: number | null) =>
-    once(() => props.onKeep({ ...said, name: name.trim(), rep: number }));
+    once(async () => {
+      if (await props.onKeep({ name: name.trim(), done, wholeField, rep: number })) forget();
+    });
   const tryToKeep = () => {
     if (rep.trim() === "") {
       keep(null);
@@ -47,7 +60,8 @@ export const StripForm = (props: {
   };
   return (
     <div class="strip-form">
-      <WriteLine label={words.fields.stripName} value={name} onWrite={(text) => say({ name: text })} />
+      <Brought />
+      <WriteLine label={words.fields.stripName} value={name} onWrite={setName} />
       <fieldset>
         <legend class="question">{words.fields.stripDone}</legend>
         <div class="ticks">
@@ -56,10 +70,10 @@ export const StripForm = (props: {
               key={one}
               label={words.treatment[one]}
               on={done.includes(one)}
-              onChange={(on) => say({ done: on ? [...done, one] : done.filter((other) => other !== one) })}
+              onChange={(on) => setDone(on ? [...done, one] : done.filter((other) => other !== one))}
             />
           ))}
-          <Tick label={words.fields.stripWhole} on={wholeField} onChange={(on) => say({ wholeField: on })} />
+          <Tick label={words.fields.stripWhole} on={wholeField} onChange={setWholeField} />
         </div>
       </fieldset>
       <WriteLine
@@ -74,7 +88,14 @@ export const StripForm = (props: {
         }}
       />
       <div class="keys two beside">
-        <Key onPress={props.onClose}>{words.common.close}</Key>
+        <Key
+          onPress={() => {
+            forget();
+            props.onClose();
+          }}
+        >
+          {words.common.close}
+        </Key>
         <Key look="solid" off={busy || nothing} onPress={tryToKeep}>
           {words.common.done}
         </Key>
@@ -82,3 +103,6 @@ export const StripForm = (props: {
     </div>
   );
 };
+
+/** The form, for a new strip or one that is corrected. */
+export const StripForm = withTyped(({ strip }: StripFormProps) => `${STRIP_FORM}${strip?.id ?? "new"}`, Form);

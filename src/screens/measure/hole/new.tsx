@@ -1,12 +1,9 @@
 /** Dig a hole: worm method or own sizes, strip, place, a position taken standing still, and a guess first. */
 
-import { useEffect, useState } from "preact/hooks";
+import { useEffect } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
-import { LAND_USES, type LandUse } from "../../../record/kinds/observation.ts";
 import { readNumber } from "../../../record/number.ts";
 import { PLACES } from "../../../record/shapes.ts";
-import type { Hemisphere } from "../../../science/earthworms/protocol.ts";
-import { type WormMethod, wormMethod, wormMethodsFor } from "../../../science/earthworms/worm-methods.ts";
 import { Cautions, type ShownCautions, useCautions } from "../../parts/field-cautions.tsx";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -19,21 +16,13 @@ import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { Brought, Typed, useForget, useTyped } from "../../parts/typed.tsx";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
-import { goToStrip, groundToKeep, withUsual } from "../set-out/ground.ts";
+import { goToStrip, groundToKeep, isGround, withUsual } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
-import {
-  beginHole,
-  type Choices,
-  type Dig,
-  dimensionsOf,
-  hemisphereOf,
-  readDig,
-  seasonBeside,
-} from "./new-model.ts";
-import { OwnSizes } from "./own-sizes.tsx";
-import { sizeWords } from "./sizes.ts";
+import { MethodChoice } from "./method-choice.tsx";
+import { beginHole, type Choices, type Dig, dimensionsOf, hemisphereOf, readDig } from "./new-model.ts";
 import { StripChoice } from "./strip-choice.tsx";
 import { HOLE_WORDS } from "./words.ts";
 import "./hole.css";
@@ -64,7 +53,9 @@ const WithCautions = ({ dig }: { readonly dig: Dig }) => {
   return cautions === undefined ? (
     <div class="frame" aria-busy="true" />
   ) : (
-    <Form dig={dig} cautions={cautions} />
+    <Typed form="hole">
+      <Form dig={dig} cautions={cautions} />
+    </Typed>
   );
 };
 
@@ -77,13 +68,20 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
   const catalogue = house.words.value;
   const words = useWordsOf(HOLE_WORDS);
   const standing = useStanding();
-  const [choices, setChoices] = useState<Choices>(dig.first);
-  const [guess, setGuess] = useState("");
+  const [choices, setChoices, fillChoices] = useTyped(
+    "choices",
+    dig.first,
+    ({ ground, own }) =>
+      isGround(ground, dig.strips, dig.spots) &&
+      (own === null || own.template === null || dig.templates.some(({ id }) => id === own.template)),
+  );
+  const [guess, setGuess] = useTyped("guess", "");
+  const forget = useForget();
   const [busy, once] = useOnce();
   const choose = (patch: Partial<Choices>) => setChoices((before) => ({ ...before, ...patch }));
   // A strip that was added just now comes with the next reading of the list.
   useEffect(() => {
-    setChoices((before) => ({
+    fillChoices((before) => ({
       ...before,
       ground: withUsual(before.ground, dig.first.ground.strip, dig.spots),
     }));
@@ -108,7 +106,9 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
       at: standing.stood,
       guess: asksGuess ? guessed : null,
     });
-    if (hole !== null) goInstead({ at: "hole", hole });
+    if (hole === null) return;
+    forget();
+    goInstead({ at: "hole", hole });
   };
   return (
     <Page
@@ -127,8 +127,15 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
         </>
       }
     >
+      <Brought />
       <Cautions now={cautions} />
-      <MethodChoice dig={dig} choices={choices} hemisphere={hemisphere} onChoose={choose} />
+      <MethodChoice
+        dig={dig}
+        choices={choices}
+        hemisphere={hemisphere}
+        onChoose={choose}
+        onOwn={(own) => fillChoices((before) => ({ ...before, own }))}
+      />
       <StandingWords standing={standing} question={words.dig.stand} />
       <StripChoice
         field={dig.field.id}
@@ -190,71 +197,4 @@ const sameChoices = (a: Choices, b: Choices): boolean =>
 const readGuess = (typed: string): number | null => {
   const read = readNumber(typed, { min: -1, max: MOST_GUESSED });
   return read.ok && read.value.value >= 0 && read.value.value <= MOST_GUESSED ? read.value.value : null;
-};
-
-const OWN = "own";
-
-/** The worm method first: it sets size, depth, minutes and season, per land use. */
-const MethodChoice = (props: {
-  readonly dig: Dig;
-  readonly choices: Choices;
-  readonly hemisphere: Hemisphere | null;
-  readonly onChoose: (patch: Partial<Choices>) => void;
-}) => {
-  const { choices, dig, onChoose } = props;
-  const house = useHouse();
-  const words = useWordsOf(HOLE_WORDS);
-  const { habits } = house.settings.value;
-  const methods = wormMethodsFor(choices.landUse);
-  const chosen = choices.method === null ? undefined : wormMethod(choices.method);
-  const hint = ({ name, minutes, mustard, holes, mark }: WormMethod): string =>
-    [
-      ...(minutes === null ? [] : [words.dig.minutes(writeNumber(minutes, TONGUE, 1))]),
-      ...(mustard === null ? [] : [words.dig.mustard]),
-      ...(holes === null ? [] : [words.dig.perField(holes)]),
-      name,
-      ...(mark === "not-checked" ? [words.dig.memory] : []),
-    ].join(" · ");
-  const season =
-    chosen === undefined ? null : seasonBeside(chosen.season, dig.visit.body.day, props.hemisphere);
-  const months = season === null ? "" : words.months(season.months);
-  return (
-    <>
-      <Choice<LandUse>
-        question={words.dig.landUse}
-        options={LAND_USES.map((landUse) => ({ value: landUse, label: words.dig.landUses[landUse] }))}
-        chosen={choices.landUse}
-        onChoose={(landUse) => {
-          const fits = wormMethodsFor(landUse);
-          const stays = choices.method === null || fits.some(({ id }) => id === choices.method);
-          onChoose({ landUse, method: stays ? choices.method : (fits[0]?.id ?? null) });
-        }}
-      />
-      <Choice
-        column
-        question={words.dig.method}
-        options={[
-          ...methods.map((method) => ({
-            value: method.id,
-            label: sizeWords(words, method, habits),
-            hint: hint(method),
-          })),
-          { value: OWN, label: words.dig.own, hint: words.dig.ownHint },
-        ]}
-        chosen={choices.method ?? OWN}
-        onChoose={(method) => onChoose({ method: method === OWN ? null : method })}
-      />
-      {season === null ? null : (
-        <p class={season.known ? "hole-caution" : "season"} role="status">
-          {season.known ? words.dig.offSeason(months) : words.dig.season(months)}
-        </p>
-      )}
-      {chosen !== undefined && chosen.mustard !== null ? (
-        <p class="hole-caution">{words.mustardEyes}</p>
-      ) : null}
-      {choices.method === null ? (
-        <OwnSizes templates={dig.templates} first={choices.own} onChange={(own) => onChoose({ own })} />
-      ) : null}
-    </>
-  );
 };

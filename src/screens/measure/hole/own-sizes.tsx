@@ -4,11 +4,14 @@ import type { RecordId } from "../../../record/ids.ts";
 import { readNumber } from "../../../record/number.ts";
 import { fromShown, toShown, type UnitHabits } from "../../../record/units.ts";
 import { type Catalogue, sentenceFor } from "../../catalogue.ts";
+import { KIT_FORM } from "../../kit/kit-form.tsx";
 import { TemplateForm } from "../../kit/template-form.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { Choice, Key, WriteLine } from "../../parts/keys.tsx";
 import { writeNumber } from "../../parts/numbers.ts";
 import type { Listed } from "../../parts/reader.ts";
+import { useTyped } from "../../parts/typed.tsx";
+import { typedHere } from "../../parts/typed-store.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { UNIT_WORDS } from "../../parts/words.units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -66,15 +69,16 @@ export const OwnSizes = (props: {
   const words = useWordsOf(HOLE_WORDS);
   const { habits } = house.settings.value;
   const { first, templates, onChange } = props;
-  const [written, setWritten] = useState<Written>(() => ({
+  // What was typed in another unit is another size.
+  const [written, setWritten] = useTyped<Written>(`own sizes, ${habits.ringSize}`, {
     template: first?.template ?? null,
     side: shown(first?.sidesM?.[0], habits),
     otherSide: shown(first?.sidesM?.[1], habits),
     depth: shown(first?.depthM, habits),
     minutes: minutesShown(first?.minutes),
     mustard: minutesShown(first?.mustardMin),
-  }));
-  const [adding, setAdding] = useState(false);
+  });
+  const [adding, setAdding] = useState(() => typedHere(KIT_FORM).length > 0);
   const metres = (value: number) => fromShown("ringSize", value, habits);
   const side = read(catalogue, written.side, SIDE_M, words.dig.notASize, metres);
   const otherSide = read(catalogue, written.otherSide, SIDE_M, words.dig.notASize, metres);

@@ -6,7 +6,8 @@ import { Choice, Key } from "../../parts/keys.tsx";
 import { stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
 import type { Listed } from "../../parts/reader.ts";
-import { StripForm, type StripSaid } from "../../parts/strip-form.tsx";
+import { STRIP_FORM, StripForm, type StripSaid } from "../../parts/strip-form.tsx";
+import { typedHere } from "../../parts/typed-store.ts";
 import { addStrip } from "../set-out/model.ts";
 
 export const StripChoice = (props: {
@@ -18,13 +19,14 @@ export const StripChoice = (props: {
   const house = useHouse();
   const words = house.words.value;
   const { field, strips } = props;
-  const [adding, setAdding] = useState(false);
+  const [adding, setAdding] = useState(() => typedHere(STRIP_FORM).length > 0);
   const [busy, once] = useOnce();
   const add = async (said: StripSaid) => {
     const id = await addStrip(house, field, said);
-    if (id === null) return;
+    if (id === null) return false;
     props.onChoose(id);
     setAdding(false);
+    return true;
   };
   return (
     <>
@@ -45,7 +47,11 @@ export const StripChoice = (props: {
           {strips.some(({ body }) => body.wholeField) ? null : (
             <Key
               off={busy}
-              onPress={() => once(() => add({ name: "", done: [], wholeField: true, rep: null }))}
+              onPress={() =>
+                once(async () => {
+                  await add({ name: "", done: [], wholeField: true, rep: null });
+                })
+              }
             >
               {words.setOut.wholeField}
             </Key>

@@ -1,7 +1,7 @@
 /** Sums of marks, counted aloud or on paper. */
-import { useState } from "preact/hooks";
 import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
+import { Brought, useForget, useTyped, withTyped } from "../../parts/typed.tsx";
 import type { LineModel } from "./model.ts";
 import { sayEntry } from "./say.ts";
 
@@ -27,15 +27,17 @@ const takenBack = ({ reading, entries }: LineModel): Typed => {
   return Object.fromEntries(typed) as Record<Kind, string>;
 };
 
-/** Six lines to write sums on; the sum of all stands below. */
-export const Totals = (props: {
+interface TotalsProps {
   readonly model: LineModel;
   readonly marks: number;
   readonly fifthKey: string | null;
-}) => {
+}
+
+const Form = (props: TotalsProps) => {
   const { words } = useHouse();
   const { model } = props;
-  const [typed, setTyped] = useState<Typed>(() => takenBack(model));
+  const [typed, setTyped] = useTyped<Typed>("sums", takenBack(model));
+  const forget = useForget();
   const last = model.last.value;
   const line = words.value.line;
   const label = (kind: Kind): string => {
@@ -54,11 +56,14 @@ export const Totals = (props: {
     const { flat, standing, green, bare, stone, own } = counts;
     if (!fits || flat === null || standing === null || green === null) return;
     if (bare === null || stone === null || own === null) return;
-    void model.totals({ flat, standing, green, bare, stone, own });
+    void model.totals({ flat, standing, green, bare, stone, own }).then(() => {
+      if (model.finished.value) forget();
+    });
   };
   return (
     <>
       <main class="leaf">
+        <Brought />
         <h2>{line.totalsQuestion}</h2>
         {model.reading.value?.redoable == null ? null : (
           <div class="keys two">
@@ -88,3 +93,6 @@ export const Totals = (props: {
     </>
   );
 };
+
+/** Six lines to write sums on; the sum of all stands below. */
+export const Totals = withTyped<TotalsProps>(() => "sums", Form);

@@ -1,5 +1,4 @@
 /** The lines of the set-out that are typed: rim to ground, the plan, the guess. */
-import { useState } from "preact/hooks";
 import type { RingWay } from "../../../record/kinds/observation.ts";
 import type { RulerReads } from "../../../record/ring/entries.ts";
 import { inUnit, toSi } from "../../../record/units.ts";
@@ -8,6 +7,7 @@ import { type Measured, useMeasured } from "../../kit/measured.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
 import { type NumberDraft, NumberLine, type NumberState, numberState } from "../../parts/number-line.tsx";
+import { useTyped } from "../../parts/typed.tsx";
 import { UNIT_WORDS } from "../../parts/words.units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { depthText } from "./figures.ts";
@@ -29,10 +29,10 @@ export const useRims = (before: readonly number[]): readonly Measured[] => {
   const rule = { ...RIM, refused: words.rimWrong };
   const catalogue = house.words.value;
   return [
-    useMeasured(catalogue, unit, rule, before[0] ?? null, true),
-    useMeasured(catalogue, unit, rule, before[1] ?? null, true),
-    useMeasured(catalogue, unit, rule, before[2] ?? null, true),
-    useMeasured(catalogue, unit, rule, before[3] ?? null, true),
+    useMeasured("rim 1", catalogue, unit, rule, before[0] ?? null, true),
+    useMeasured("rim 2", catalogue, unit, rule, before[1] ?? null, true),
+    useMeasured("rim 3", catalogue, unit, rule, before[2] ?? null, true),
+    useMeasured("rim 4", catalogue, unit, rule, before[3] ?? null, true),
   ];
 };
 
@@ -115,7 +115,7 @@ export const useGuess = () => {
   const house = useHouse();
   const words = useWordsOf(RING_WORDS).setOut;
   const unit = house.settings.value.habits.depthSoaked;
-  const [draft, setDraft] = useState<NumberDraft>({ typed: "", confirmed: false });
+  const [draft, setDraft] = useTyped<NumberDraft>(`guess, ${unit}`, { typed: "", confirmed: false });
   const empty = draft.typed.trim() === "";
   const state: NumberState = empty
     ? { is: "good", value: 0 }

@@ -8,7 +8,7 @@ import { RULER_READS, type RulerReads } from "../../../record/ring/entries.ts";
 import { PLACES } from "../../../record/shapes.ts";
 import { BottleForm } from "../../kit/bottle-form.tsx";
 import { stepWords } from "../../kit/fine-lengths.ts";
-import type { OnDone } from "../../kit/kit-form.tsx";
+import { KIT_FORM, NEW_THING, type OnDone } from "../../kit/kit-form.tsx";
 import type { KitItem, KitList } from "../../kit/kit-list.ts";
 import { RingForm } from "../../kit/ring-form.tsx";
 import { RulerForm } from "../../kit/ruler-form.tsx";
@@ -17,7 +17,8 @@ import { Choice, Key } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { useOnce } from "../../parts/once.ts";
 import { OpensHere } from "../../parts/opens-here.tsx";
-import { StripForm, type StripSaid } from "../../parts/strip-form.tsx";
+import { STRIP_FORM, StripForm, type StripSaid } from "../../parts/strip-form.tsx";
+import { typedHere } from "../../parts/typed-store.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { plainStep } from "./figures.ts";
 import { RulerDrawing } from "./ruler-drawings.tsx";
@@ -27,12 +28,20 @@ import { RING_WORDS } from "./words.ts";
 /** Which form stands open. */
 export type Adding = "strip" | "ring" | "ruler" | "bottle" | null;
 
+/** The form that something was typed into before the page was loaded again. */
+export const addingAtFirst = (): Adding => {
+  if (typedHere(STRIP_FORM).length > 0) return "strip";
+  const kit = typedHere(KIT_FORM + NEW_THING);
+  return (["ring", "ruler", "bottle"] as const).find((type) => kit.includes(type)) ?? null;
+};
+
 /** The keys that add a strip, or its form. */
 export const NewStrip = (props: {
   readonly open: boolean;
   readonly wholeField: boolean;
   readonly onOpen: (open: boolean) => void;
-  readonly onAdd: (said: StripSaid) => Promise<void>;
+  /** True once it is written down. */
+  readonly onAdd: (said: StripSaid) => Promise<boolean>;
 }) => {
   const words = useHouse().words.value.setOut;
   const [busy, once] = useOnce();
@@ -45,7 +54,11 @@ export const NewStrip = (props: {
         props.wholeField ? (
           <Key
             off={busy}
-            onPress={() => once(() => props.onAdd({ name: "", done: [], wholeField: true, rep: null }))}
+            onPress={() =>
+              once(async () => {
+                await props.onAdd({ name: "", done: [], wholeField: true, rep: null });
+              })
+            }
           >
             {words.wholeField}
           </Key>
@@ -54,8 +67,9 @@ export const NewStrip = (props: {
       form={() => (
         <StripForm
           onKeep={async (said) => {
-            await props.onAdd(said);
-            props.onOpen(false);
+            const done = await props.onAdd(said);
+            if (done) props.onOpen(false);
+            return done;
           }}
           onClose={() => props.onOpen(false)}
         />

@@ -19,14 +19,24 @@ import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { Brought, Typed, useForget, useTyped } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, withUsual } from "../set-out/ground.ts";
 import { addStrip } from "../set-out/model.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { proposedStarts, STILL_TO_COME } from "./gaps.ts";
 import { Guess, Plan, Rims, rimsToKeep, useGuess, useRims } from "./new-form.tsx";
-import { type Adding, KitChoices, NewStrip, Reads, Standing, WhichRings } from "./new-parts.tsx";
 import {
+  type Adding,
+  addingAtFirst,
+  KitChoices,
+  NewStrip,
+  Reads,
+  Standing,
+  WhichRings,
+} from "./new-parts.tsx";
+import {
+  areThere,
   asBefore,
   nextFree,
   planText,
@@ -59,7 +69,11 @@ export const NewRingScreen = (props: {
         {null}
       </Page>
     );
-  return <Form setOut={found} />;
+  return (
+    <Typed form="ring">
+      <Form setOut={found} />
+    </Typed>
+  );
 };
 
 const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
@@ -68,9 +82,12 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
   const all = useWordsOf(RING_WORDS);
   const words = all.setOut;
   const standing = useStanding();
-  const [choices, setChoices] = useState<RingChoices>(setOut.first);
-  const [plan, setPlan] = useState(planText(setOut.first.planMin));
-  const [adding, setAdding] = useState<Adding>(null);
+  const [choices, setChoices, fillChoices] = useTyped("choices", setOut.first, (typed) =>
+    areThere(setOut, typed),
+  );
+  const [plan, setPlan] = useTyped("plan", planText(setOut.first.planMin));
+  const [adding, setAdding] = useState<Adding>(addingAtFirst);
+  const forget = useForget();
   const [tried, setTried] = useState(false);
   const [busy, once] = useOnce();
   const rims = useRims([]);
@@ -85,7 +102,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
   });
   // A strip or ring that was added just now comes with the next reading of the lists.
   useEffect(() => {
-    setChoices((before) => ({
+    fillChoices((before) => ({
       ...before,
       ground: withUsual(before.ground, setOut.first.ground.strip, setOut.spots),
       ring: before.ring ?? setOut.first.ring,
@@ -123,7 +140,9 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
       { ...choices, ground: kept, ring, planMin: planMin.value },
       { rimToSoilM, at: standing.stood, guessMm },
     );
-    if (made !== null) goInstead({ at: "ring", ring: made });
+    if (made === null) return;
+    forget();
+    goInstead({ at: "ring", ring: made });
   };
   return (
     <Page
@@ -140,6 +159,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
       }
     >
       {follows === null ? null : <p class="caution-box">{words.follows(follows.letter)}</p>}
+      <Brought />
       <Cautions now={cautions} />
       <LockedPhone />
       {setOut.before === null || follows !== null ? null : (
@@ -171,6 +191,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
         onAdd={async (said) => {
           const id = await addStrip(house, setOut.field.id, said);
           if (id !== null) onStrip(id);
+          return id !== null;
         }}
       />
       <SpotChoice

@@ -12,7 +12,7 @@ import { type KitItem, type KitList, readKit } from "../../kit/kit-list.ts";
 import type { House } from "../../parts/house.ts";
 import type { Listed } from "../../parts/reader.ts";
 import { onceEach, sameField, sameStrip } from "../../parts/same-field.ts";
-import { type Ground, readSpots, type SpotToChoose } from "../set-out/ground.ts";
+import { type Ground, isGround, readSpots, type SpotToChoose } from "../set-out/ground.ts";
 import { conditionsOf } from "./conditions.ts";
 import { type DayRing, readRingDay } from "./day.ts";
 import { inTheGround } from "./gaps.ts";
@@ -137,6 +137,18 @@ export const outersFor = (
   if (inner === undefined) return [];
   const wideM = inner.body.outsideM ?? inner.body.insideM[0];
   return kit.rings.filter(({ id, body }) => id !== ring && !taken.has(id) && body.insideM[0] > wideM);
+};
+
+/** Whether everything that was chosen is still there to be chosen. */
+export const areThere = (
+  { kit, strips, spots }: Pick<RingSetOut, "kit" | "strips" | "spots">,
+  { ring, outer, ruler, bottle, ground }: RingChoices,
+): boolean => {
+  const known = new Set([...kit.rings, ...kit.rulers, ...kit.bottles].map(({ id }) => id));
+  return (
+    [ring, outer, ruler, bottle].every((id) => id === null || known.has(id)) &&
+    isGround(ground, strips, spots)
+  );
 };
 
 /** Reads what a new ring of a visit can choose from; null when the visit is not on this device. */

@@ -10,6 +10,7 @@ import { lengthWords } from "../../parts/lengths.ts";
 import { MovePositionOf } from "../../parts/move-position.tsx";
 import { OpensHere } from "../../parts/opens-here.tsx";
 import { href } from "../../parts/route.ts";
+import { typedHere } from "../../parts/typed-store.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { writeMoment } from "../../send/moment.ts";
 import { readDegrees } from "../hole/sizes.ts";
@@ -18,7 +19,7 @@ import type { DayRing } from "./day.ts";
 import { areaText, depthText, plainStep } from "./figures.ts";
 import type { RingSheet } from "./sheet-model.ts";
 import { Line } from "./sheet-parts.tsx";
-import { StandsForm } from "./stands-form.tsx";
+import { STANDS_FORM, StandsForm } from "./stands-form.tsx";
 import { RING_WORDS } from "./words.ts";
 
 export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
@@ -32,7 +33,7 @@ export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
   const size = (metres: number): string => lengthWords("ringSize", metres, habits);
   const [first, second] = set.insideM;
   const { insertionMm, outOfLevelMm } = standingOf(set);
-  const [correcting, setCorrecting] = useState(false);
+  const [correcting, setCorrecting] = useState(() => typedHere(STANDS_FORM).length > 0);
   const { wetness, water } = conditionsOf(ring.entries);
   const name = (text: string): string => (text === "" ? catalogue.common.noName : text);
   return (

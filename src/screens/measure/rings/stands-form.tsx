@@ -6,13 +6,15 @@ import { Choice, Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
+import { Brought, Typed, useForget, useTyped } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isOldGrass } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import type { DayRing } from "./day.ts";
 import { Plan, Rims, rimsToKeep, useRims } from "./new-form.tsx";
-import { type Adding, KitChoices, Standing, WhichRings } from "./new-parts.tsx";
+import { type Adding, addingAtFirst, KitChoices, Standing, WhichRings } from "./new-parts.tsx";
 import {
+  areThere,
   choicesOf,
   correctionOf,
   planText,
@@ -27,8 +29,15 @@ export const StandsForm = (props: { readonly ring: DayRing; readonly onDone: () 
   const house = useHouse();
   const { visit } = props.ring.header;
   const found = useLive(() => readRingSetOut(house, visit, null), [visit]);
-  return found === undefined || found === null ? null : <Form {...props} setOut={found} />;
+  return found === undefined || found === null ? null : (
+    <Typed form={STANDS_FORM} base={JSON.stringify(props.ring.header)}>
+      <Form {...props} setOut={found} />
+    </Typed>
+  );
 };
+
+/** The name of the form on its page. */
+export const STANDS_FORM = "stands";
 
 const Form = (props: {
   readonly ring: DayRing;
@@ -41,16 +50,21 @@ const Form = (props: {
   const { ring, onDone } = props;
   const { header } = ring;
   const spotStays = header.spot !== undefined;
-  const [choices, setChoices] = useState<RingChoices>(() => choicesOf(ring));
-  const [plan, setPlan] = useState(planText(header.planMin));
-  const [adding, setAdding] = useState<Adding>(null);
+  const [plan, setPlan] = useTyped("plan", planText(header.planMin));
+  const [adding, setAdding] = useState<Adding>(addingAtFirst);
+  const forget = useForget();
+  const close = () => {
+    forget();
+    onDone();
+  };
   const [tried, setTried] = useState(false);
   const [busy, once] = useOnce();
   const rims = useRims(header.rimToSoilM);
-  const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
   // Its own ring stands in the ground, and may stay there.
   const taken = new Set([...props.setOut.taken].filter((id) => id !== header.ring && id !== header.outer));
   const setOut = { ...props.setOut, taken };
+  const [choices, setChoices] = useTyped("choices", choicesOf(ring), (typed) => areThere(setOut, typed));
+  const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
   const { ground } = choices;
   const keep = async () => {
     const rimToSoilM = rimsToKeep(rims);
@@ -78,10 +92,11 @@ const Form = (props: {
         return;
       }
     }
-    onDone();
+    close();
   };
   return (
     <>
+      <Brought />
       <p class="aside">{sheet.correctHint}</p>
       <Rims
         rims={rims}
@@ -114,7 +129,7 @@ const Form = (props: {
       <KitChoices kit={setOut.kit} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
       <Plan way={header.way} text={plan} onText={setPlan} />
       <div class="keys two">
-        <Key onPress={onDone}>{catalogue.common.close}</Key>
+        <Key onPress={close}>{catalogue.common.close}</Key>
         <Key look="solid" off={busy} onPress={() => once(keep)}>
           {sheet.correctKeep}
         </Key>

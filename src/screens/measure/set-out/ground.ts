@@ -86,6 +86,15 @@ export const withUsual = (
   spots: readonly SpotToChoose[],
 ): Ground => (ground.strip !== null || isOldGrass(spots, ground) ? ground : { ...ground, strip: usual });
 
+/** Whether the strip and the spot that were chosen are still there. */
+export const isGround = (
+  { strip, spot }: Ground,
+  strips: readonly Pick<Listed<"strip">, "id">[],
+  spots: readonly SpotToChoose[],
+): boolean =>
+  (strip === null || strips.some(({ id }) => id === strip)) &&
+  (spot === null || spots.some(({ id }) => id === spot));
+
 /** The ground as a header keeps it; null as long as a strip is wanting. */
 export const groundToKeep = (
   { strip, spot }: Ground,

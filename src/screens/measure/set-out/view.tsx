@@ -6,6 +6,7 @@ import { WAYS, type Way } from "../../../record/kinds/observation.ts";
 import { PLACES } from "../../../record/shapes.ts";
 import { sentenceFor } from "../../catalogue.ts";
 import { SENTENCES } from "../../findings/sentences.ts";
+import { KIT_FORM } from "../../kit/kit-form.tsx";
 import { RopeForm } from "../../kit/rope-form.tsx";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -18,9 +19,11 @@ import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
-import { StripForm } from "../../parts/strip-form.tsx";
+import { STRIP_FORM, StripForm } from "../../parts/strip-form.tsx";
+import { Brought, Typed, useForget, useTyped } from "../../parts/typed.tsx";
+import { typedHere } from "../../parts/typed-store.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
-import { goToStrip, groundToKeep, withUsual } from "./ground.ts";
+import { goToStrip, groundToKeep, isGround, withUsual } from "./ground.ts";
 import { addStrip, beginLine, type Choices, layoutCautions, readSetOut, type SetOut } from "./model.ts";
 import { RowsAndPass } from "./rows-and-pass.tsx";
 import { SpotChoice } from "./spot-choice.tsx";
@@ -36,7 +39,11 @@ export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
         {null}
       </Page>
     );
-  return <Form setOut={found} />;
+  return (
+    <Typed form="line">
+      <Form setOut={found} />
+    </Typed>
+  );
 };
 
 const ANGLES = ["45", "90", "0", "unknown"] as const;
@@ -48,13 +55,22 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
   const words = house.words.value;
   const sentences = useWordsOf(SENTENCES);
   const standing = useStanding();
-  const [choices, setChoices] = useState<Choices>(setOut.first);
-  const [adding, setAdding] = useState<"strip" | "rope" | null>(null);
+  const [choices, setChoices, fillChoices] = useTyped(
+    "choices",
+    setOut.first,
+    ({ ground, rope }) =>
+      isGround(ground, setOut.strips, setOut.spots) &&
+      (rope === null || setOut.ropes.some(({ id }) => id === rope)),
+  );
+  const [adding, setAdding] = useState<"strip" | "rope" | null>(() =>
+    typedHere(STRIP_FORM).length > 0 ? "strip" : typedHere(KIT_FORM).length > 0 ? "rope" : null,
+  );
+  const forget = useForget();
   const [busy, once] = useOnce();
   const choose = (patch: Partial<Choices>) => setChoices((before) => ({ ...before, ...patch }));
   // A strip or rope that was added just now comes with the next reading of the lists.
   useEffect(() => {
-    setChoices((before) => ({
+    fillChoices((before) => ({
       ...before,
       ground: withUsual(before.ground, setOut.first.ground.strip, setOut.spots),
       rope: before.rope ?? setOut.first.rope,
@@ -69,7 +85,9 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
     if (ropeId === null) return;
     const goInstead = fromHere(house.goInstead);
     const line = await beginLine(house, setOut, { ...choices, rope: ropeId }, standing.stood);
-    if (line !== null) goInstead({ at: "line", line });
+    if (line === null) return;
+    forget();
+    goInstead({ at: "line", line });
   };
   return (
     <Page
@@ -85,6 +103,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
         </>
       }
     >
+      <Brought />
       <StandingWords standing={standing} question={words.setOut.stand} />
       {setOut.strips.length > 0 ? (
         <Choice
@@ -100,10 +119,11 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
         <StripForm
           onKeep={async (said) => {
             const id = await addStrip(house, setOut.field.id, said);
-            if (id === null) return;
+            if (id === null) return false;
             onStrip(id);
             // The rope's form may have been opened while the strip was written down.
             setAdding((open) => (open === "strip" ? null : open));
+            return true;
           }}
           onClose={() => setAdding(null)}
         />

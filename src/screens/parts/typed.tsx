@@ -1,0 +1,141 @@
+/** Forms whose answers outlive their page: each answer is a state that is kept as it is typed. */
+import { type ComponentChildren, createContext, Fragment, type FunctionComponent } from "preact";
+import { useContext, useMemo, useRef, useState } from "preact/hooks";
+import { useHouse } from "./house.ts";
+import { Key } from "./keys.tsx";
+import { type Answers, isAlike, readTyped, typedKey, writeTyped } from "./typed-store.ts";
+import { TYPED_WORDS } from "./words.typed.ts";
+import { useWordsOf } from "./words-of.ts";
+
+/** A form under the hand. */
+interface Typing {
+  /** What was typed before; null when the form begins afresh. */
+  readonly before: Answers | null;
+  readonly put: (name: string, value: unknown, first: unknown) => void;
+  readonly forget: () => void;
+}
+
+const beginTyping = (key: string, base: string): Typing => {
+  const before = readTyped(key, base);
+  let answers = before ?? {};
+  let over = false;
+  return {
+    before,
+    put: (name, value, first) => {
+      if (over) return;
+      const { [name]: _, ...others } = answers;
+      // What stands there as it did at first was not typed.
+      answers = JSON.stringify(value) === JSON.stringify(first) ? others : { ...others, [name]: value };
+      writeTyped(key, base, answers);
+    },
+    forget: () => {
+      over = true;
+      writeTyped(key, base, {});
+    },
+  };
+};
+
+const TypingContext = createContext<(Typing & { readonly afresh: () => void }) | null>(null);
+
+/**
+ * Around a form. What is in it may be typed into by `useTyped`, says by `Brought` that it was brought back, and
+ * is forgotten by `useForget`.
+ *
+ * @param props.form name of the form, once on its page
+ * @param props.base what the form is filled from, where answers typed over something else must not come back
+ */
+export const Typed = (props: {
+  readonly form: string;
+  readonly base?: string;
+  readonly children: ComponentChildren;
+}) => {
+  const { form, base = "" } = props;
+  const [round, setRound] = useState(0);
+  const typing = useMemo(() => {
+    const begun = beginTyping(typedKey(form), base);
+    return {
+      ...begun,
+      afresh: () => {
+        begun.forget();
+        setRound((before) => before + 1);
+      },
+    };
+    // What changes on record while somebody types is no other form.
+  }, [form, round]);
+  return (
+    <TypingContext.Provider value={typing}>
+      <Fragment key={`${form} ${round}`}>{props.children}</Fragment>
+    </TypingContext.Provider>
+  );
+};
+
+/** A form with `Typed` around it. */
+export const withTyped =
+  <P extends object>(nameOf: (props: P) => string, Form: FunctionComponent<P>): FunctionComponent<P> =>
+  (props) => (
+    <Typed form={nameOf(props)}>
+      <Form {...props} />
+    </Typed>
+  );
+
+/** Says that something was brought back, with the key that begins afresh. */
+export const Brought = () => {
+  const typing = useContext(TypingContext);
+  const { say } = useHouse();
+  const words = useWordsOf(TYPED_WORDS);
+  if (typing === null || typing.before === null) return null;
+  return (
+    <div class="keys two beside">
+      <p role="status">{words.brought}</p>
+      <Key
+        onPress={() => {
+          typing.afresh();
+          say(words.begun);
+        }}
+      >
+        {words.afresh}
+      </Key>
+    </div>
+  );
+};
+
+/**
+ * A state of a form that is kept as it is typed; outside `Typed` a plain state.
+ *
+ * @param name once in its form; with the unit in it where the answer is a number in that unit
+ * @param first what stands there at first
+ * @param fits whether what was typed before may still stand there
+ * @returns the answer, what takes another one, and what puts one that nobody typed
+ */
+export const useTyped = <T,>(
+  name: string,
+  first: T,
+  fits: (before: T) => boolean = () => true,
+): [T, (next: T | ((before: T) => T)) => void, (next: (before: T) => T) => void] => {
+  const typing = useContext(TypingContext);
+  const begun = useRef(first);
+  const [value, setValue] = useState<T>(() => {
+    const before = typing?.before?.[name];
+    return isAlike(before, first) && fits(before as T) ? (before as T) : first;
+  });
+  // Two answers within one touch, before the form is drawn again.
+  const now = useRef(value);
+  const put = (next: T) => {
+    now.current = next;
+    setValue(next);
+  };
+  return [
+    value,
+    (next) => {
+      put(typeof next === "function" ? (next as (before: T) => T)(now.current) : next);
+      typing?.put(name, now.current, begun.current);
+    },
+    (next) => put(next(now.current)),
+  ];
+};
+
+/** Forgets what was typed: it was kept, or left by a key that says so. */
+export const useForget = (): (() => void) => {
+  const typing = useContext(TypingContext);
+  return () => typing?.forget();
+};

@@ -1,0 +1,264 @@
+/** What was typed and not kept is there again after a reload and after Back, until it is kept or left. */
+import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import { sampleFarm } from "../accessibility/sample.ts";
+import { until } from "../drivers/driver.ts";
+import { type OnPhone, onPhone } from "./on-phone.ts";
+import { storedRecords } from "./on-record.ts";
+
+let phone: OnPhone;
+const { rows, addresses } = sampleFarm();
+const BROUGHT = "Brought back what you had typed.";
+
+const page = () => phone.chromium.page;
+const line = (label: string) => page().getByRole("textbox", { name: label });
+const stands = async (label: string, text: string) => {
+  await line(label).first().waitFor();
+  expect(await line(label).first().inputValue()).toBe(text);
+};
+const press = (name: string) => page().getByRole("button", { name, exact: true }).last().tap();
+const chosen = (name: string) => page().getByLabel(name, { exact: true }).first().isChecked();
+const broughtCount = () => page().getByText(BROUGHT).count();
+/** As after the phone threw the page out: the same address in the same window, and nothing in memory. */
+const again = async () => {
+  await phone.chromium.reload();
+  await phone.reads(BROUGHT);
+};
+const kept = () =>
+  phone.chromium.run(() => Object.keys(sessionStorage).filter((key) => key.startsWith("mulchmark-typed ")));
+
+beforeAll(async () => {
+  phone = await onPhone(rows);
+});
+afterAll(() => phone.close());
+beforeEach(() => phone.chromium.run(() => sessionStorage.clear()));
+// Every test ends with its form kept or left: then nothing of it may lie about.
+afterEach(async () => expect(await kept()).toEqual([]));
+
+it("brings a new field back after a reload and after Back, and begins it afresh", async () => {
+  await phone.goTo("#/fields");
+  await phone.touch("Add a field");
+  await phone.write("What is it called?", "Far Piece");
+  await phone.touch("another farm");
+  await phone.write("Name of the farm", "Mill House");
+  await again();
+  await stands("What is it called?", "Far Piece");
+  await stands("Name of the farm", "Mill House");
+  await page().goBack();
+  await phone.touch("Add a field");
+  await phone.reads(BROUGHT);
+  await stands("Name of the farm", "Mill House");
+  await press("Begin afresh");
+  await stands("What is it called?", "");
+  expect(await broughtCount()).toBe(0);
+  expect(await kept()).toEqual([]);
+  await phone.write("What is it called?", "Near Piece");
+  await phone.touch("Back to the list");
+  await phone.reads("Near Piece");
+  await phone.touch("Add a field");
+  await stands("What is it called?", "");
+  expect(await broughtCount()).toBe(0);
+});
+
+it("opens the form of a ring again with all its sizes, and keeps it as it was typed", async () => {
+  await phone.goTo("#/kit");
+  await phone.touch("Add a ring");
+  await phone.write("1. Inside edge to inside edge, in cm", "30.4");
+  await phone.write("2. The same at right angles, in cm", "30.6");
+  await phone.write("Place 1", "25");
+  await phone.write("Place 2", "24.5");
+  await again();
+  await stands("1. Inside edge to inside edge, in cm", "30.4");
+  await stands("2. The same at right angles, in cm", "30.6");
+  await stands("Place 2", "24.5");
+  // The letter was proposed and not typed: it is proposed again.
+  await stands("Letter", "C");
+  await phone.touch("Keep this ring");
+  await phone.reads("30.4 cm by 30.6 cm inside");
+  const rings = (await storedRecords(phone.chromium, "kit")).map(({ revs }) => revs[0]?.body);
+  expect(rings.find((body) => Reflect.get(body ?? {}, "name") === "C")).toMatchObject({
+    insideM: [0.304, 0.306],
+    heightsM: [0.25, 0.245],
+    outsideM: null,
+  });
+});
+
+it("does not bring a size back in another unit, and forgets what was closed", async () => {
+  await phone.goTo("#/kit");
+  await phone.touch("Add a rope");
+  await phone.write("How many marks?", "80");
+  await phone.write("From mark to mark, in cm", "15");
+  const setUnits = async (name: string) => {
+    await phone.goTo("#/settings");
+    await page().locator("label.tick", { hasText: name }).first().tap();
+    await phone.goTo("#/kit");
+  };
+  await setUnits("US customary");
+  await phone.reads(BROUGHT);
+  await stands("How many marks?", "80");
+  await stands("From mark to mark, in inches", "");
+  await setUnits("Metric");
+  await stands("From mark to mark, in cm", "15");
+  await press("Close");
+  await phone.touch("Add a rope");
+  await stands("How many marks?", "");
+  expect(await broughtCount()).toBe(0);
+  await press("Close");
+});
+
+it("brings a strip back, new or corrected, and what nobody touched from the record", async () => {
+  await phone.goTo(addresses["field"] ?? "");
+  await phone.touch("Add a strip");
+  await phone.write("Name of the strip", "north half");
+  await page().locator(".strip-form").getByText("tilled", { exact: true }).tap();
+  await again();
+  await stands("Name of the strip", "north half");
+  expect(await chosen("tilled")).toBe(true);
+  await press("Done");
+  await phone.reads("north half");
+  await phone.touch("Change a strip");
+  await page().locator("button.row", { hasText: "north half" }).tap();
+  await phone.write("Rep", "3");
+  await again();
+  await stands("Rep", "3");
+  await stands("Name of the strip", "north half");
+  await press("Close");
+  await phone.goTo("#/fields");
+  await phone.goTo(addresses["field"] ?? "");
+  await phone.reads("north half");
+  expect(await line("Rep").count()).toBe(0);
+});
+
+it("brings back the correction of what was done on a field, and details of it", async () => {
+  await phone.goTo(addresses["field"] ?? "");
+  const timeline = page().locator(".field-timeline");
+  await timeline.getByRole("button", { name: "Harvested" }).first().tap();
+  await timeline.getByRole("button", { name: "Correct it or add words" }).tap();
+  await phone.write("In your own words (not needed)", "wet corner left");
+  await timeline.locator(".strip-form").getByText("yesterday", { exact: true }).tap();
+  await again();
+  await stands("In your own words (not needed)", "wet corner left");
+  expect(await chosen("yesterday")).toBe(true);
+  await timeline.getByRole("button", { name: "Done" }).tap();
+  await timeline.getByText("wet corner left").first().waitFor();
+  await phone.touch("Direction of the rows");
+  await phone.touch("in degrees");
+  await phone.write("Degrees from true north, 0 to 360", "200");
+  await again();
+  await stands("Degrees from true north, 0 to 360", "200");
+  await press("Done");
+  await phone.reads("20° from true north");
+});
+
+it("brings a ring that is set out back: rims, guess, plan and what was chosen", async () => {
+  await phone.goTo(addresses["ring-new"] ?? "");
+  await page().getByText("straw left", { exact: true }).tap();
+  await page().getByText("wheel track", { exact: true }).tap();
+  await phone.write("Place 1, in cm", "4.2");
+  await phone.write("Place 3, in cm", "4.6");
+  await phone.write("Minutes after the start", "5 10 40");
+  await again();
+  await stands("Place 1, in cm", "4.2");
+  await stands("Place 2, in cm", "");
+  await stands("Place 3, in cm", "4.6");
+  await stands("Minutes after the start", "5 10 40");
+  expect(await chosen("wheel track")).toBe(true);
+  // The ring of the kit that was kept above is the one that is free.
+  await press("Set it out");
+  await page().waitForURL(/#\/ring\//);
+  const id = new URL(page().url()).hash.split("/")[2];
+  const body = (await storedRecords(phone.chromium, "observation")).find((one) => one.id === id)?.revs[0]
+    ?.body;
+  expect(body).toMatchObject({ rimToSoilM: [0.042, 0.046], planMin: [5, 10, 40], place: "wheel-track" });
+});
+
+it("brings the corrections of how a ring stood back", async () => {
+  await phone.goTo(addresses["ring-sheet"] ?? "");
+  await phone.touch("Correct how it stood");
+  await phone.write("Place 2, in cm", "3.1");
+  await again();
+  await stands("Place 2, in cm", "3.1");
+  await press("Close");
+  expect(await line("Place 2, in cm").count()).toBe(0);
+});
+
+it("brings own sizes of a hole, and a line that is set out, back", async () => {
+  await phone.goTo(addresses["hole-new"] ?? "");
+  await page().locator("label.tick", { hasText: "own sizes" }).tap();
+  await phone.write("Depth, in cm", "25");
+  await phone.write("Minutes to sort (may stay empty)", "12");
+  await again();
+  await stands("Depth, in cm", "25");
+  await stands("Minutes to sort (may stay empty)", "12");
+  await press("Begin afresh");
+  expect(await broughtCount()).toBe(0);
+  await phone.goTo(addresses["line-new"] ?? "");
+  await phone.write("A fifth key of your own", "moss");
+  await again();
+  await stands("A fifth key of your own", "moss");
+  await press("Begin afresh");
+  // As on the last line.
+  await stands("A fifth key of your own", "dung");
+});
+
+it("brings sums of marks back until they are kept", async () => {
+  const lines = await storedRecords(phone.chromium, "observation");
+  const totals = lines.find(({ revs }) => Reflect.get(revs[0]?.body ?? {}, "way") === "totals");
+  await phone.goTo(`#/line/${totals?.id}`);
+  await phone.write("Bare", "12");
+  await phone.write("Green", "30");
+  await again();
+  await stands("Bare", "12");
+  await stands("Green", "30");
+  await page().locator(".count-keys .key.solid").tap();
+  await until(
+    "the sums are kept",
+    async () => (await page().locator(".count-keys .key.solid").count()) === 0,
+  );
+  await until("nothing lies about", async () => (await kept()).length === 0);
+});
+
+it("brings a marked spot back, and lets it be kept once", async () => {
+  await phone.goTo(addresses["spot"] ?? "");
+  await phone.write("What is it called?", "by the pond");
+  await again();
+  await stands("What is it called?", "by the pond");
+  await press("Keep this spot");
+  await page().waitForURL((url) => url.hash === addresses["field"]);
+  const spots = (await storedRecords(phone.chromium, "spot")).map(({ revs }) => revs[0]?.body);
+  expect(spots.filter((body) => Reflect.get(body ?? {}, "name") === "by the pond")).toHaveLength(1);
+  await phone.goTo(addresses["spot"] ?? "");
+  await stands("What is it called?", "");
+});
+
+it("says nothing of a form that stands as it did at first", async () => {
+  await phone.goTo("#/kit");
+  await phone.touch("Add a bottle");
+  await phone.write("It holds, full to its mark, in mL", "2");
+  await phone.write("It holds, full to its mark, in mL", "");
+  await phone.chromium.reload();
+  await phone.reads("Add a bottle");
+  expect(await broughtCount()).toBe(0);
+});
+
+it("asks on as ever where the browser refuses to keep anything", async () => {
+  const tab = await phone.chromium.tab();
+  await tab.page.addInitScript(() => {
+    Object.defineProperty(globalThis, "sessionStorage", {
+      get: () => {
+        throw new DOMException("denied", "SecurityError");
+      },
+    });
+  });
+  await tab.open(`${new URL(page().url()).origin}/#/kit`);
+  await tab.page.getByRole("button", { name: "Add a bottle" }).tap();
+  await tab.page.getByRole("textbox", { name: "Name" }).fill("5 L");
+  await tab.page.getByRole("textbox", { name: /^It holds/ }).fill("5000");
+  await tab.page.getByRole("button", { name: "Keep this bottle" }).tap();
+  await tab.page.getByText("5 L").first().waitFor();
+  const bottles = async () =>
+    (await storedRecords(phone.chromium, "kit")).filter(
+      ({ revs }) => Reflect.get(revs[0]?.body ?? {}, "name") === "5 L",
+    );
+  await until("the bottle is kept", async () => (await bottles()).length === 1);
+  await tab.close();
+});
