@@ -11,6 +11,8 @@ const oneAtATime = {
   fileParallelism: false,
   testTimeout: 120_000,
   hookTimeout: 120_000,
+  // Screens are drawn in parts: a look that is repeated may take as long as one wait of the drivers.
+  expect: { poll: { timeout: 30_000 } },
 };
 const executablePath = process.env["CHROMIUM_PATH"];
 

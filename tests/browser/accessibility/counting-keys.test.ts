@@ -1,6 +1,7 @@
 import { afterEach, expect, it } from "vitest";
 import { until } from "../drivers/driver.ts";
-import { type OnFarm, onFarm, standsStill } from "./screens.ts";
+import { standsStill } from "../screens/on-phone.ts";
+import { type OnFarm, onFarm } from "./screens.ts";
 
 /** Smallest counting key in CSS pixels, in both directions: own rule for gloves, no source. */
 const leastKeyPx = 96;

@@ -3,8 +3,9 @@ import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { putRows } from "../../bench/seed.ts";
 import { type ChromiumDriver, startChromium } from "../drivers/chromium.ts";
-import { until } from "../drivers/driver.ts";
+import { untilControlled, untilStarted } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
+import { handsOn, standsStill } from "../screens/on-phone.ts";
 import { type SampleFarm, sampleFarm } from "./sample.ts";
 
 /** A phone on the sample farm. */
@@ -23,20 +24,15 @@ export const onFarm = async (theme: "daylight" | "dusk"): Promise<OnFarm> => {
   const { rows, addresses } = sampleFarm();
   await chromium.open(host.url);
   // Left before it is installed, the page would take an error of the half-done installation along.
-  await until(
-    "the service worker controls the page",
-    () => chromium.run(() => navigator.serviceWorker.controller !== null),
-    60_000,
-  );
+  await untilControlled(chromium);
+  await untilStarted(chromium);
   await putRows(chromium, rows, { theme });
   await chromium.reload();
   return {
     chromium,
     addresses,
     show: async (screen) => {
-      await chromium.run((address) => {
-        location.hash = address;
-      }, addresses[screen] ?? "");
+      await handsOn(chromium).goTo(addresses[screen] ?? "");
       await standsStill(chromium, screen);
     },
     close: async () => {
@@ -44,28 +40,6 @@ export const onFarm = async (theme: "daylight" | "dusk"): Promise<OnFarm> => {
       await chromium.close();
     },
   };
-};
-
-const look = (): string => {
-  const app = document.querySelector("#app");
-  const ready = app?.querySelector("h1, h2") !== null && app?.querySelector("[aria-busy=true]") === null;
-  const boxes = [...document.querySelectorAll("a, button, input, h1, h2, h3")].map((one) => {
-    const { x, y, width, height } = one.getBoundingClientRect();
-    return [x, y, width, height].map(Math.round).join(" ");
-  });
-  return ready ? `${boxes.join("\n")}\n${app?.textContent}` : "";
-};
-
-/** Waits until the screen is drawn and has not changed for a quarter of a second. */
-export const standsStill = async (chromium: ChromiumDriver, screen: string): Promise<void> => {
-  let before = "";
-  let sinceMs = Date.now();
-  await until(`the screen ${screen} stands still`, async () => {
-    const now = await chromium.run(look);
-    if (now !== before) sinceMs = Date.now();
-    before = now;
-    return now !== "" && Date.now() - sinceMs > 250;
-  });
 };
 
 /** A target on the screen that is smaller than it should be. */

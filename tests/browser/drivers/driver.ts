@@ -26,7 +26,7 @@ export interface Driver {
  * @param what said when the time is over
  * @param limitMs how long to ask, milliseconds
  */
-export async function until(what: string, ask: () => Promise<boolean>, limitMs = 15_000): Promise<void> {
+export async function until(what: string, ask: () => Promise<boolean>, limitMs = 30_000): Promise<void> {
   const endMs = Date.now() + limitMs;
   while (!(await ask())) {
     if (Date.now() > endMs) {
@@ -36,9 +36,16 @@ export async function until(what: string, ask: () => Promise<boolean>, limitMs =
   }
 }
 
-/** Waits until the page is in the hands of its service worker. */
+/** Waits until the app has opened its database and drawn a screen. */
+export function untilStarted(page: Driver): Promise<void> {
+  return until("the app has started", () => page.run(() => document.querySelector("#app > *") !== null));
+}
+
+/** Waits until the page is in the hands of its service worker, which keeps the whole app for later first. */
 export function untilControlled(page: Driver): Promise<void> {
-  return until("the service worker controls the page", () =>
-    page.run(() => navigator.serviceWorker.controller?.state === "activated"),
+  return until(
+    "the service worker controls the page",
+    () => page.run(() => navigator.serviceWorker.controller?.state === "activated"),
+    60_000,
   );
 }

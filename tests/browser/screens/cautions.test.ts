@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { dayOf } from "../../../src/screens/parts/numbers.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { ringOf } from "../../unit/screens/kit-samples.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, standsStill } from "./on-phone.ts";
 
 const today = dayOf(Date.now());
 
@@ -65,7 +65,7 @@ it("says before a hole what to mind on this ground, and never holds anyone up", 
   await phone.goTo(hole);
   await phone.reads("I have read this");
   // The ring of this same visit is no reason to keep still about what lies below.
-  expect((await said())[0]).toBe("Buried cables, pipes and drains");
+  await expect.poll(async () => (await said())[0]).toBe("Buried cables, pipes and drains");
   expect((await said())[1]).toMatch(/^Sprayed on /);
   await phone.reads("Mustard water");
   await phone.reads("The label is the rule");
@@ -77,20 +77,20 @@ it("is silent about what was read, at the other test and after a start, and says
   await phone.touch("I have read this");
   await phone.chromium.page.locator(".cautions").waitFor({ state: "detached" });
   await phone.goTo(ring);
-  await phone.reads("Top Field");
-  await phone.chromium.page.waitForTimeout(500);
+  await phone.reads("What does the ruler show?");
+  await standsStill(phone.chromium, "ring-new");
   expect(await said()).toEqual([]);
   await phone.chromium.reload();
-  await phone.reads("Top Field");
+  await phone.reads("What does the ruler show?");
   await phone.goTo(secondField);
   await phone.reads("I have read this");
-  expect(await said()).toEqual(["Buried cables, pipes and drains"]);
+  await expect.poll(said).toEqual(["Buried cables, pipes and drains"]);
 });
 
 it("asks for clean boots, spade and rings on a field of another farm, once", async () => {
   await phone.goTo(otherFarm);
   await phone.reads("You come from another farm.");
-  expect(await said()).toEqual(["Buried cables, pipes and drains", "Clean boots, spade and rings"]);
+  await expect.poll(said).toEqual(["Buried cables, pipes and drains", "Clean boots, spade and rings"]);
   await phone.touch("I have read this");
   await phone.chromium.page.locator(".cautions").waitFor({ state: "detached" });
 });

@@ -5,8 +5,9 @@ import { HELP_TOPICS } from "../../../src/screens/parts/route.ts";
 import { putRows } from "../../bench/seed.ts";
 import { sampleFarm } from "../accessibility/sample.ts";
 import { type ChromiumDriver, startChromium } from "../drivers/chromium.ts";
-import { until, untilControlled } from "../drivers/driver.ts";
+import { until, untilControlled, untilStarted } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
+import { standsStill } from "./on-phone.ts";
 
 let chromium: ChromiumDriver;
 let host: BuiltServer;
@@ -16,6 +17,7 @@ beforeAll(async () => {
   chromium = await startChromium();
   await chromium.open(host.url);
   await untilControlled(chromium);
+  await untilStarted(chromium);
   await putRows(chromium, rows, {});
   // From here on there is no network and no server either.
   await chromium.context.setOffline(true);
@@ -80,15 +82,17 @@ it("lists every topic without a network, and leads to it and back", async () => 
 it.each(["line", "hole", "ring"] as const)("shows %s in three pictures, each with words", async (topic) => {
   await load(`#/help/${topic}`, TITLES[topic]);
   const figures = chromium.page.locator("figure");
-  expect(await figures.count()).toBe(3);
+  await expect.poll(() => figures.count()).toBe(3);
   for (let index = 0; index < 3; index += 1) {
-    expect((await figures.nth(index).locator("svg").boundingBox())?.height).toBeGreaterThan(100);
-    expect((await figures.nth(index).locator("figcaption").textContent())?.length ?? 0).toBeGreaterThan(40);
+    const one = figures.nth(index);
+    await expect.poll(async () => (await one.locator("svg").boundingBox())?.height).toBeGreaterThan(100);
+    expect((await one.locator("figcaption").textContent())?.length ?? 0).toBeGreaterThan(40);
   }
 });
 
 it("shows every method, formula, constant and source, and draws none of it before it is asked for", async () => {
   await load("#/help/methods", TITLES.methods);
+  await standsStill(chromium, "help, methods");
   expect(await chromium.page.locator("[data-method], [data-source], .formula").count()).toBe(0);
   await unfold();
   const shown = await chromium.run(() => ({
@@ -126,7 +130,7 @@ it("finds a method by a word, says how many there are, and shows its formula", a
 
 it("says what has to be minded, local rules first", async () => {
   await load("#/help/cautions", TITLES.cautions);
-  const text = (await chromium.page.locator("main").textContent()) ?? "";
+  const now = async () => (await chromium.page.locator("main").textContent()) ?? "";
   for (const one of [
     "Buried cables",
     "Clean boots",
@@ -141,7 +145,8 @@ it("says what has to be minded, local rules first", async () => {
     "Never carry worms or soil",
     "not for sizing drains",
   ])
-    expect(text).toContain(one);
+    await expect.poll(now).toContain(one);
+  const text = await now();
   expect(text.indexOf("Local codes")).toBeLessThan(text.indexOf("Buried cables"));
 });
 

@@ -3,15 +3,13 @@ import type { ChromiumDriver } from "../drivers/chromium.ts";
 import { startChromium } from "../drivers/chromium.ts";
 import { until, untilControlled } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
-import { type Hands, handsOn } from "../screens/on-phone.ts";
+import { type Hands, handsOn, passMinutes } from "../screens/on-phone.ts";
 
 /** The day of the test: 12 May 2026 in most time zones, whatever the calendar of the machine says. */
 const BEGINS_MS = Date.UTC(2026, 4, 12, 7, 30);
 const MINUTE_MS = 60_000;
 /** Longer than the time in which a touch on another key is held for a drop of water. */
 const WET_GLASS_MS = 270;
-/** Longest wait for one thing on the screen. */
-const PATIENCE_MS = 8000;
 
 export interface Day extends Hands {
   readonly chromium: ChromiumDriver;
@@ -53,7 +51,6 @@ export const beginDay = async (hours = 0): Promise<Day> => {
   const host: BuiltServer = await serveBuilt({ directory: builtFolder, under: "/tools/" });
   const chromium = await startChromium();
   const { context, page } = chromium;
-  page.setDefaultTimeout(PATIENCE_MS);
   await page.clock.install({ time: BEGINS_MS + hours * 60 * MINUTE_MS });
   await context.grantPermissions(["geolocation"], { origin: host.origin });
   // The browser stamps positions by the machine's clock, and the page takes none that is old by its own.
@@ -110,19 +107,11 @@ export const beginDay = async (hours = 0): Promise<Day> => {
         longitude: GATE.longitude + eastM / EAST_M,
         accuracy: 4,
       }),
-    later: async (minutes) => {
-      await page.clock.fastForward(minutes * MINUTE_MS);
-      // The screen grows dark, and the first touch only lights it.
-      const dark = page.locator(".dimmed");
-      if (minutes > 1) await dark.waitFor({ timeout: 2000 }).catch(() => undefined);
-      if ((await dark.count()) > 0) await dark.tap();
-      await dark.waitFor({ state: "detached" });
-    },
+    later: (minutes) => passMinutes(page, minutes),
     figure: (text) =>
       until(
         `the figure says ${text}`,
         async () => (await page.locator(".big").first().textContent())?.trim() === text,
-        PATIENCE_MS,
       ),
     loseSignal: async () => {
       await untilControlled(chromium);

@@ -1,4 +1,4 @@
-import { type Driver, until } from "../../browser/drivers/driver.ts";
+import { type Driver, until, untilStarted } from "../../browser/drivers/driver.ts";
 
 /** Ids of what was put into the database. */
 export interface Seeded {
@@ -154,11 +154,6 @@ export async function putLine(marks: number): Promise<Seeded> {
 export async function seedLine(driver: Driver, ropeMarks: number): Promise<Seeded> {
   await untilStarted(driver);
   return driver.run(putLine, ropeMarks);
-}
-
-/** Waits until the app has opened its database and drawn a screen. */
-export function untilStarted(driver: Driver): Promise<void> {
-  return until("the app has started", () => driver.run(() => document.querySelector("#app > *") !== null));
 }
 
 /** Opens the counting screen of a line as somebody does who comes from another screen. */
