@@ -38,6 +38,13 @@ const open = async (hash = ""): Promise<void> => {
 };
 const start = (letter: string, ...inS: readonly number[]): Promise<string> =>
   chromium.run(async (name, plan) => (await globalThis.alarmPage?.start(name, plan)) ?? "", letter, inS);
+/** What the clock of the page says so many seconds from now. */
+const clockIn = (seconds: number): Promise<string> =>
+  chromium.run(
+    (inS) =>
+      new Date(Date.now() + inS * 1000).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" }),
+    seconds,
+  );
 const bar = () => chromium.page.locator("a.next-reading");
 const barSays = (text: string) =>
   until(`the bar says ${text}`, async () => (await bar().textContent())?.includes(text) === true);
@@ -47,16 +54,15 @@ const top = () =>
 it("shows the next reading of any ring by its letter, its clock time and the minutes", async () => {
   await open();
   expect(await bar().count()).toBe(0);
+  const before = await clockIn(290);
   const ring = await start("B", 290, 900);
+  const after = await clockIn(290);
   await start("C", 600);
   await barSays("in 5 min");
-  const text = (await bar().textContent()) ?? "";
-  expect(text).toMatch(/^Ring B\d\d:\d\din 5 min$/);
+  const says = async () => /^Ring B(\d\d:\d\d)in 5 min$/.exec((await bar().textContent()) ?? "")?.[1];
+  // A minute may end while it is started.
+  await expect.poll(says).toBeOneOf([before, after]);
   expect(await bar().getAttribute("href")).toMatch(/^#\/visit\/visit-[0-9a-f]{32}\/rings$/);
-  const clock = await chromium.run(() =>
-    new Date(Date.now() + 290_000).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" }),
-  );
-  expect(text).toContain(clock);
   await chromium.run((id) => globalThis.alarmPage?.stop(id), ring);
   await barSays("Ring C");
 });
@@ -71,7 +77,7 @@ it("goes on to what is read next once a reading is taken", async () => {
 
 it("is said aloud once when it is due, and not at every minute or second", async () => {
   await open();
-  await start("B", 4, 600);
+  await start("B", 9, 600);
   await barSays("in less than a minute");
   const changes = await chromium.run(async () => {
     const place = document.querySelector("a.next-reading");
@@ -99,7 +105,7 @@ it("is said aloud once when it is due, and not at every minute or second", async
 
 it("never moves the screen below while it changes, and keeps its place free at the next start", async () => {
   await open();
-  await start("B", 3, 600);
+  await start("B", 8, 600);
   await barSays("in less");
   expect(await top()).toBe(48);
   await barSays("now");
@@ -145,7 +151,7 @@ it("says that it is silent until somebody touches the page, and sounds after tha
   await until("it says so", async () => (await says()).includes("silent until touched"));
   await chromium.page.touchscreen.tap(200, 400);
   await until("it is no longer silent", async () => !(await says()).includes("silent"));
-  await until("it is heard", async () => (await heardAt(chromium)).length === 1, 20_000);
+  await until("it is heard", async () => (await heardAt(chromium)).length === 1);
   await until("the badge shows one", () => chromium.run(() => globalThis.badges?.at(-1) === 1));
 });
 
@@ -160,12 +166,13 @@ it("dims after a minute, and the touch that lights the screen hits no key", asyn
   const dimmed = chromium.page.locator(".dimmed");
   const pressed = () => chromium.run(() => globalThis.alarmPage?.pressed());
   await tapKey();
-  expect(await pressed()).toBe(1);
-  await chromium.page.clock.runFor(58_000);
+  await expect.poll(pressed).toBe(1);
+  // The clock of the page goes on by itself too: a slow machine takes some seconds to come here.
+  await chromium.page.clock.runFor(54_000);
   expect(await dimmed.count()).toBe(0);
-  await chromium.page.clock.runFor(4000);
+  await chromium.page.clock.runFor(8000);
   await dimmed.waitFor();
-  expect(await dimmed.textContent()).toMatch(/^Ring B\d\d:\d\din 6 min/);
+  await expect.poll(() => dimmed.textContent()).toMatch(/^Ring B\d\d:\d\din 6 min/);
   const figures = await dimmed.locator(".dimmed-clock").evaluate((one) => one.getBoundingClientRect());
   expect(figures.width).toBeLessThanOrEqual(390);
   expect(figures.height).toBeGreaterThanOrEqual(100);
@@ -173,7 +180,7 @@ it("dims after a minute, and the touch that lights the screen hits no key", asyn
   await until("the screen is lit", async () => (await dimmed.count()) === 0);
   expect(await pressed()).toBe(1);
   await tapKey();
-  expect(await pressed()).toBe(2);
+  await expect.poll(pressed).toBe(2);
   // A finger that slides off lights it too.
   await chromium.page.clock.runFor(61_000);
   await dimmed.waitFor();

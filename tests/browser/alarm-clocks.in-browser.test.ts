@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { openClaims } from "../../src/device/claims.ts";
 import { type ClockReading, readClock, watchPauses } from "../../src/device/clock.ts";
 import { watchUntouched } from "../../src/device/screen-on.ts";
-import { everyFewSeconds, everySecond, tellNow } from "../../src/device/ticker.ts";
+import { BEHIND_MS, everyFewSeconds, everySecond, tellNow } from "../../src/device/ticker.ts";
 
 let stop = new AbortController();
 beforeEach(() => {
@@ -111,7 +111,7 @@ describe("the ticker", () => {
     expect(told).toBe(before);
     become("visible");
     expect(told).toBe(before + 1);
-    await vi.waitFor(() => expect(told).toBe(before + 2), { timeout: 2500 });
+    await vi.waitFor(() => expect(told).toBe(before + 2), { timeout: 5000 });
   });
 
   it("rests for five seconds where full minutes are shown, and goes by the quickest of its listeners", async () => {
@@ -121,12 +121,12 @@ describe("the ticker", () => {
     const waits = () =>
       timers.mock.calls.flatMap(([, ms]) => (typeof ms === "number" && ms > 400 ? [ms] : []));
     expect(waits()).toHaveLength(1);
-    await vi.waitFor(() => expect(told).toHaveLength(1), { timeout: 7000 });
-    expect(told[0]).toBeLessThan(300);
-    expect(waits().at(-1)).toBeGreaterThan(4500);
+    await vi.waitFor(() => expect(told).toHaveLength(1), { timeout: 10_000 });
+    // However late it came: the next one is meant for just behind the next five seconds.
+    expect((waits().at(-1) ?? 0) + (told[0] ?? 0)).toBe(5000 + BEHIND_MS);
     everySecond(() => undefined, stop.signal);
     expect(waits().at(-1)).toBeLessThan(1600);
-    await vi.waitFor(() => expect(told).toHaveLength(3), { timeout: 3000 });
+    await vi.waitFor(() => expect(told).toHaveLength(3), { timeout: 6000 });
   });
 
   it("tells at once what becomes due between two ticks", () => {
