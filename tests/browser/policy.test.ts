@@ -1,6 +1,6 @@
 import { afterEach, expect, it } from "vitest";
 import { headerPolicy, pagePolicy } from "../../service-worker/policy.ts";
-import { type ChromiumDriver, startChromium } from "./drivers/chromium.ts";
+import { type ChromiumDriver, type PageProblem, startChromium } from "./drivers/chromium.ts";
 import { untilControlled } from "./drivers/driver.ts";
 import { expectFreeWithoutPolicy, expectPolicyHeld } from "./drivers/policy-expectations.ts";
 import { tryPolicy } from "./drivers/policy-probe.ts";
@@ -19,15 +19,18 @@ afterEach(async () => {
 it("refuses text as code, wasm and other origins, in page and worker", async () => {
   chromium = await startChromium();
   const found = await tryPolicy(chromium);
-  const problems = chromium.takeProblems();
   expectPolicyHeld(found, { wasmBytes: true, workerEvents: true });
   expectFreeWithoutPolicy(found);
   // The watching that every browser test relies on sees both places.
-  const violations = problems
-    .filter((problem) => problem.kind === "violation")
-    .map((problem) => problem.text);
-  expect(violations).toContainEqual(expect.stringMatching(/^script-src eval on /));
-  expect(violations).toContainEqual(expect.stringMatching(/^script-src eval in .*attempts-worker\.js$/));
+  const problems: PageProblem[] = [];
+  const violations = () => {
+    problems.push(...(chromium?.takeProblems() ?? []));
+    return problems.filter(({ kind }) => kind === "violation").map(({ text }) => text);
+  };
+  await expect.poll(violations).toContainEqual(expect.stringMatching(/^script-src eval on /));
+  await expect
+    .poll(violations)
+    .toContainEqual(expect.stringMatching(/^script-src eval in .*attempts-worker\.js$/));
 });
 
 it("opens the built app without one violation, with the policy as meta and as header", async () => {

@@ -17,12 +17,8 @@ beforeAll(async () => {
 });
 afterAll(() => phone.close());
 
-const at = async (address: string, ...keys: readonly (string | RegExp)[]): Promise<string> => {
-  await phone.goTo(address);
-  for (const key of keys) await phone.touch(key);
-  await phone.chromium.page.locator("main label").first().waitFor();
-  return (await phone.chromium.page.locator("main label, main legend").allInnerTexts()).join("\n");
-};
+const labels = async (): Promise<string> =>
+  (await phone.chromium.page.locator("main label, main legend").allInnerTexts()).join("\n");
 
 it.each([
   ["a line", href({ at: "line-new", visit }), [], "From row to row, in inches"],
@@ -37,9 +33,10 @@ it.each([
   ["a rope", href({ at: "kit" }), ["Add a rope"], "From mark to mark, in inches"],
   ["a bottle", href({ at: "kit" }), ["Add a bottle"], "in US fluid ounces"],
 ] as const)("%s", async (_, address, keys, words) => {
-  const labels = await at(address, ...keys);
-  expect(labels).toContain(words);
-  expect(labels).not.toMatch(/\bin (in|ft|ac|gal|fl-oz)\b/u);
+  await phone.goTo(address);
+  for (const key of keys) await phone.touch(key);
+  await expect.poll(labels).toContain(words);
+  expect(await labels()).not.toMatch(/\bin (in|ft|ac|gal|fl-oz)\b/u);
 });
 
 it("a ruler that nobody named reads parts of an inch", async () => {

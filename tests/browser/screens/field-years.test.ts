@@ -21,7 +21,9 @@ it("stands the newest year open, a year that nobody said under its calendar year
 });
 
 it("gives every number its unit, its samples and its range", async () => {
-  const [text = ""] = await years().locator(".found-day").allInnerTexts();
+  const days = years().locator(".found-day");
+  await days.first().waitFor();
+  const [text = ""] = await days.allInnerTexts();
   // 14, 15 and 16 of 20 marks: 45 of 60. 14, 16 and 18 worms in holes of 20 × 20 cm: 16 a hole, 400 per m².
   expect(text).toMatch(/Ground cover\n\d+ to \d+ · 3 lines\n75 %/);
   expect(text).toMatch(/Worms per hole\n\d+ to \d+ · 3 holes\n400 per m² · \d+ to \d+/);
@@ -35,12 +37,14 @@ it("draws earlier results from paper apart, and says so", async () => {
   await years().getByRole("button", { name: "Show 2019 by the calendar" }).tap();
   const paper = years().locator(".from-paper");
   await paper.getByText("Earlier results from paper").waitFor();
-  expect((await paper.allInnerTexts())[0]).toMatch(/1 May 2019 · 4 samples · notebook of 2019\n22 %/);
+  await expect
+    .poll(async () => (await paper.allInnerTexts())[0])
+    .toMatch(/1 May 2019 · 4 samples · notebook of 2019\n22 %/);
 });
 
 it("draws a chart for each measure once it comes near, and says a touched point in words", async () => {
   const charts = years().locator(".years-chart");
-  expect(await charts.count()).toBe(3);
+  await expect.poll(() => charts.count()).toBe(3);
   await charts.first().scrollIntoViewIfNeeded();
   await charts.first().locator("canvas").waitFor();
   // The newest value of the first strip, 75 of 100, found by trying where it must stand.
@@ -60,8 +64,9 @@ it("draws a chart for each measure once it comes near, and says a touched point 
 it("has the same values as a table", async () => {
   const chart = years().locator(".years-chart").first();
   await chart.getByText("Show as table").tap();
-  const rows = await chart.locator("tbody tr").allInnerTexts();
-  expect(rows).toHaveLength(7);
+  const lines = () => chart.locator("tbody tr").allInnerTexts();
+  await expect.poll(lines).toHaveLength(7);
+  const rows = await lines();
   expect(rows[0]).toMatch(/^2024\s+Straw left\s+75\s+\d+ to \d+\s+3 lines$/);
   expect(rows.at(-1)).toMatch(/^2019\s+Straw left\s+22\s+from paper\s+4 samples$/);
 });
@@ -84,6 +89,6 @@ it("draws again in the colours of the other theme", async () => {
 it("keeps within the screen of a phone", async () => {
   const { page } = phone.chromium;
   await page.setViewportSize({ width: 390, height: 844 });
-  const wide = await phone.chromium.run(() => document.documentElement.scrollWidth);
-  expect(wide).toBeLessThanOrEqual(390);
+  const wide = () => phone.chromium.run(() => document.documentElement.scrollWidth);
+  await expect.poll(wide).toBeLessThanOrEqual(390);
 });

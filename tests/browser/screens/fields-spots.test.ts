@@ -1,7 +1,8 @@
 /** Marked spots: taken standing still, moved by hand with the measured place kept, edges between two strips. */
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { until } from "../drivers/driver.ts";
 import { type MapSample, mapSample, placeAt, stand, storedBody } from "./map-sample.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, placeAtRest } from "./on-phone.ts";
 
 let phone: OnPhone;
 let sample: MapSample;
@@ -23,6 +24,7 @@ interface Kept {
   } | null;
   readonly edge?: { readonly between: readonly (string | null)[]; readonly to: object | null };
 }
+const spotNow = async (id: string) => (await storedBody(phone, id)) as unknown as Kept;
 const spotNamed = async (name: string): Promise<Kept> => {
   const ids = await phone.chromium.run(async () => {
     const db = await new Promise<IDBDatabase>((resolve) => {
@@ -37,26 +39,26 @@ const spotNamed = async (name: string): Promise<Kept> => {
     return keys.map(String).filter((key) => key.startsWith("spot-"));
   });
   for (const id of ids) {
-    const body = (await storedBody(phone, id)) as unknown as Kept;
+    const body = await spotNow(id);
     if (body.name === name) return body;
   }
   throw new Error(`no spot ${name}`);
 };
 
 it("marks an old-grass spot where one stands still", async () => {
-  await stand(phone, 190, 20, 5);
   await phone.goTo(`#/fields/${sample.field}`);
   await phone.touch("Mark a spot");
   await phone.write("What is it called?", "lane verge");
   await phone.touch("old-grass spot");
+  await stand(phone, 190, 20, 5);
   await phone.touch("Stand still at the place");
   await phone.reads(/Position within about 5 m/);
   await phone.touch("It is here");
   await phone.reads("measured standing still, good to 5 m");
   await phone.touch("Keep this spot");
   await phone.reads("lane verge");
+  await expect.poll(async () => (await spotNamed("lane verge")).oldGrass).toBe(true);
   const kept = await spotNamed("lane verge");
-  expect(kept.oldGrass).toBe(true);
   expect(kept.position?.how).toBe("standing-still");
   expect(kept.position?.latitudeDeg).toBeCloseTo(placeAt(190, 20).latitudeDeg, 6);
 });
@@ -65,17 +67,19 @@ it("moves a spot on the map, keeps where it was measured, and puts it back", asy
   const { page } = phone.chromium;
   await phone.touch("by the oak");
   await phone.touch("Move it on the map");
-  await page.locator(".ground .sign").first().waitFor();
+  const sign = page.locator(".ground .sign").first();
+  const { y } = await placeAtRest(sign);
   await page.locator(".ground .leaflet-container").focus();
   await page.keyboard.press("ArrowUp");
-  await page.waitForTimeout(400);
+  await until("the map moves", async () => Math.abs(((await sign.boundingBox())?.y ?? y) - y) > 5);
+  await placeAtRest(sign);
   await phone.touch("Put it at the cross");
   await phone.reads(/moved by hand, \d+ m north of where it was measured/);
   await phone.touch("Keep this spot");
   await phone.reads("Marked spots");
-  const moved = (await storedBody(phone, sample.spot)) as unknown as Kept;
   const measured = placeAt(20, 100).latitudeDeg;
-  expect(moved.position?.how).toBe("by-hand");
+  await expect.poll(async () => (await spotNow(sample.spot)).position?.how).toBe("by-hand");
+  const moved = await spotNow(sample.spot);
   expect(moved.position?.accuracyM).toBeNull();
   expect(moved.position?.latitudeDeg).toBeGreaterThan(measured);
   expect(moved.position?.movedFrom?.latitudeDeg).toBeCloseTo(measured, 9);
@@ -84,8 +88,8 @@ it("moves a spot on the map, keeps where it was measured, and puts it back", asy
   await phone.reads("measured standing still, good to 4 m");
   await phone.touch("Keep this spot");
   await phone.reads("Marked spots");
-  const back = (await storedBody(phone, sample.spot)) as unknown as Kept;
-  expect(back.position?.movedFrom).toBeUndefined();
+  await expect.poll(async () => (await spotNow(sample.spot)).position?.movedFrom).toBeUndefined();
+  const back = await spotNow(sample.spot);
   expect(back.position?.latitudeDeg).toBeCloseTo(measured, 9);
 });
 
@@ -102,8 +106,8 @@ it("marks a visible edge between two strips, and asks for two that differ", asyn
   await side("And on the other side?", "straw off");
   await phone.touch("Keep this spot");
   await phone.reads("combine pass");
+  await expect.poll(async () => (await spotNamed("combine pass")).position).toBeNull();
   const kept = await spotNamed("combine pass");
-  expect(kept.position).toBeNull();
   expect(new Set(kept.edge?.between).size).toBe(2);
 });
 
@@ -113,5 +117,5 @@ it("deletes a spot only when asked twice", async () => {
   await phone.reads("30 days under Deleted records");
   await phone.touch("Yes, delete it");
   await phone.reads("Marked spots");
-  expect(await phone.chromium.page.getByText("combine pass").count()).toBe(0);
+  await phone.chromium.page.getByText("combine pass").first().waitFor({ state: "detached" });
 });

@@ -56,8 +56,8 @@ afterAll(() => phone.close());
 
 it("offers an unfinished line first of all", async () => {
   await phone.reads("3 of 10 marks");
-  const first = await phone.chromium.page.locator("main a").first().getAttribute("href");
-  expect(first).toContain("#/line/");
+  const first = phone.chromium.page.locator("main a").first();
+  await expect.poll(() => first.getAttribute("href")).toContain("#/line/");
 });
 
 it("shows the strips of the newest visit side by side, unlike places said first", async () => {
@@ -67,9 +67,9 @@ it("shows the strips of the newest visit side by side, unlike places said first"
   await phone.reads("too few to give a range");
   await phone.reads("ground and treatment cannot be told apart");
   await phone.touch("Show as table");
-  const cells = await phone.chromium.page.locator("tbody tr").allInnerTexts();
-  expect(cells).toHaveLength(2);
-  expect(cells[1]).toMatch(/carried off\s+45 %\s+too few to give a range\s+2 lines/);
+  const cells = () => phone.chromium.page.locator("tbody tr").allInnerTexts();
+  await expect.poll(cells).toHaveLength(2);
+  expect((await cells())[1]).toMatch(/carried off\s+45 %\s+too few to give a range\s+2 lines/);
 });
 
 it("questions a number: readings, formula, constants, kinds of ground cover to 100", async () => {

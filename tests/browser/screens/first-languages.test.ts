@@ -32,7 +32,7 @@ it.each([
 ])("%s is offered the words of %s (%s) and the units %s", async (language, words, hint, units) => {
   await chromium.open(`${host.url}?speaks=${language}#/welcome`);
   await chromium.page.getByText("Which units?").waitFor();
-  const chosen = await chromium.page.locator("label.tick:has(input:checked)").allTextContents();
-  expect(chosen[0]).toBe(`${words}${hint}`);
-  expect(chosen[1]).toContain(units);
+  const chosen = () => chromium.page.locator("label.tick:has(input:checked)").allTextContents();
+  await expect.poll(async () => (await chosen())[0]).toBe(`${words}${hint}`);
+  await expect.poll(async () => (await chosen())[1]).toContain(units);
 });

@@ -39,7 +39,8 @@ const choose = async (phone: OnPhone, buffer: Buffer): Promise<void> => {
 it("has nothing to copy on an empty device, and says so", async () => {
   await empty.goTo("#/send");
   await empty.reads("There is nothing to copy yet.");
-  expect(await empty.chromium.page.getByRole("button", { name: "Make a copy" }).isDisabled()).toBe(true);
+  const make = empty.chromium.page.getByRole("button", { name: "Make a copy" });
+  await expect.poll(() => make.isDisabled()).toBe(true);
   await there.goTo("#/send");
   await there.touch("Make a copy");
   await there.reads("Read back and compared: 5 records, 0 photos.");
@@ -115,7 +116,8 @@ it("brings a file in while another window counts on the same line, and loses nei
 it("changes nothing by the same file a second time", async () => {
   await choose(empty, copy);
   await empty.reads("Everything in this file is here already.");
-  expect(await empty.chromium.page.getByRole("button", { name: "Bring in" }).isDisabled()).toBe(true);
+  const bringIn = empty.chromium.page.getByRole("button", { name: "Bring in" });
+  await expect.poll(() => bringIn.isDisabled()).toBe(true);
   await empty.touch("Leave it");
   await empty.reads("Left. Nothing was changed.");
 });

@@ -104,7 +104,8 @@ it("says of two strips that they are the same, reads them as one, and takes that
   await phone.reads("50 %");
   await phone.goTo(at.visit);
   await phone.reads("2 lines");
-  expect(await phone.chromium.page.getByRole("heading", { name: "south", exact: true }).count()).toBe(0);
+  const south = phone.chromium.page.getByRole("heading", { name: "south", exact: true });
+  await expect.poll(() => south.count()).toBe(0);
   await phone.goTo(at.field);
   await phone.touch("Take apart");
   await phone.reads("75 %");
@@ -144,10 +145,11 @@ it("says of two fields that they are the same, and takes that apart again", asyn
   await phone.reads("Top Field is the same as Low Ridge");
   await phone.goTo("#/fields");
   await phone.reads("last visit 7 May 2024");
-  expect(await phone.chromium.page.locator(".rows > li").count()).toBe(1);
+  const fields = phone.chromium.page.locator(".rows > li");
+  await expect.poll(() => fields.count()).toBe(1);
   await phone.touch("Low Ridge");
   await phone.touch("Take apart");
   await phone.goTo("#/fields");
   await phone.reads("not measured yet");
-  expect(await phone.chromium.page.locator(".rows > li").count()).toBe(2);
+  await expect.poll(() => fields.count()).toBe(2);
 });

@@ -60,7 +60,7 @@ it("asks which of two ends stands, and counts nothing of the line in its strip b
   await phone.reads("The line ended at mark 6.");
   // Of the first six marks four are residue: 67 %.
   await phone.reads("6 of 20 marks");
-  expect(await phone.chromium.run(() => document.querySelector(".big")?.textContent)).toBe("67 %");
+  await expect.poll(() => phone.chromium.run(() => document.querySelector(".big")?.textContent)).toBe("67 %");
 });
 
 it("tells a screen reader the same twice, and nothing any more on the next screen", async () => {
@@ -85,8 +85,10 @@ it("tells a screen reader the same twice, and nothing any more on the next scree
     await key("Done").tap();
     await phone.reads("What does the raindrop meet at mark 5?");
   }
-  const said = await phone.chromium.run(() => Reflect.get(globalThis, "said") as string[]);
-  expect(said.map((text) => text.trim())).toEqual(["Taken: mark 2: green", "Taken: mark 2: green"]);
+  const said = () => phone.chromium.run(() => Reflect.get(globalThis, "said") as string[]);
+  await expect
+    .poll(async () => (await said()).map((text) => text.trim()))
+    .toEqual(["Taken: mark 2: green", "Taken: mark 2: green"]);
   await phone.goTo(addresses.visit);
   await until("nothing is said any more", async () => (await spoken()) === "");
 });

@@ -110,7 +110,9 @@ it("calls misses by number, ends the line with the rest standing, and types the 
   await focusIsOn("At which mark does the line end?");
   await phone.chromium.page.locator(".halves input").first().focus();
   await press("ArrowRight", "Backspace", "Backspace", "1", "8");
-  expect(await phone.chromium.run(() => document.querySelector("output")?.textContent?.trim())).toBe("18");
+  await expect
+    .poll(() => phone.chromium.run(() => document.querySelector("output")?.textContent?.trim()))
+    .toBe("18");
   await tabTo("Done");
   await press("Enter");
   await asks("The line ended at mark 18.");

@@ -88,15 +88,15 @@ describe.each([
       await phone.goTo(addresses[line]);
       await asks("What does the raindrop meet at mark 5?");
       const before = await places();
-      expect(await faults()).toEqual([]);
+      await expect.poll(faults).toEqual([]);
       await phone.chromium.page.tap("[data-answer=residue]");
       await phone.reads("Taken: mark 5: residue, flat");
       await asks("What does the raindrop meet at mark 6?");
-      expect(await wordsCut()).toEqual([]);
+      await expect.poll(wordsCut).toEqual([]);
       if (width > 300) expect(await places()).toBe(before);
       await phone.touch("Undo");
       await phone.reads("Undone: mark 5: residue, flat");
-      expect(await faults()).toEqual([]);
+      await expect.poll(faults).toEqual([]);
     },
   );
 
@@ -106,17 +106,17 @@ describe.each([
       await phone.goTo(addresses[line]);
       await asks("Which mark has no residue?");
       const before = await places();
-      expect(await faults()).toEqual([]);
+      await expect.poll(faults).toEqual([]);
       const afterAll = phone.chromium.page.getByRole("button", { name: "Residue after all" });
       const press = (name: string) => phone.chromium.page.getByRole("button", { name, exact: true }).tap();
       await press("7");
-      expect(await afterAll.isDisabled()).toBe(true);
+      await expect.poll(() => afterAll.isDisabled()).toBe(true);
       await phone.chromium.page.tap("[data-answer=bare]");
       await phone.reads("1 miss called");
       await press("7");
       await afterAll.tap();
       await phone.reads("no misses called");
-      expect(await wordsCut()).toEqual([]);
+      await expect.poll(wordsCut).toEqual([]);
       if (width > 300) expect(await places()).toBe(before);
       await press("Undo");
       await phone.reads("1 miss called");
@@ -136,11 +136,11 @@ describe.each([
     await phone.chromium.page.locator(".tools").waitFor();
     await phone.chromium.page.locator("button:visible").filter({ hasText: key }).first().tap();
     await asks(inside);
-    expect(await faults()).toEqual([]);
+    await expect.poll(faults).toEqual([]);
     if (line === "fifth") {
       await phone.touch(/^4 bare/);
       await asks("What lies at mark 4?");
-      expect(await faults()).toEqual([]);
+      await expect.poll(faults).toEqual([]);
       await phone.chromium.page.keyboard.press("Escape");
       await asks(inside);
     }
@@ -151,6 +151,6 @@ describe.each([
   it.each(["unread", "twoEnds", "totals"] as const)("%s: everything can be reached", async (line) => {
     await phone.goTo(addresses[line]);
     await phone.chromium.page.locator(".count-keys").waitFor();
-    expect(await faults()).toEqual([]);
+    await expect.poll(faults).toEqual([]);
   });
 });

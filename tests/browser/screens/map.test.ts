@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { until } from "../drivers/driver.ts";
 import { HOSTILE, type MapSample, mapSample, placeAt, stand } from "./map-sample.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, placeAtRest } from "./on-phone.ts";
 
 let phone: OnPhone;
 let sample: MapSample;
@@ -31,7 +31,7 @@ const drawn = () =>
 it("stands above the details on the page of a field, with its area", async () => {
   await phone.goTo(`#/fields/${sample.field}`);
   await phone.chromium.page.locator(".ground .sign").first().waitFor();
-  expect(await drawn()).toEqual({
+  await expect.poll(drawn).toEqual({
     edges: 1,
     ways: 2,
     signs: ["edge", "hole", "line", "note", "old-grass", "ring", "spot"],
@@ -68,13 +68,13 @@ it("writes no name over another one or over a sign", async () => {
 
 it("says in its name what it is, and opens as a screen of its own", async () => {
   const region = phone.chromium.page.getByRole("region", { name: /^Map of Top Field: 7 things on it/ });
-  expect(await region.count()).toBe(1);
+  await expect.poll(() => region.count()).toBe(1);
   await phone.touch("Open the map");
   await phone.reads("What lies on it");
   await phone.reads("Distances are from the middle of the field.");
   // The middle of the ground is 100 m east and 75 m north of its corner; the ring 60 m east, 90 m north.
   const ring = phone.chromium.page.locator(".rows li", { hasText: "Ring A" });
-  expect(await ring.textContent()).toContain("43 m west");
+  await expect.poll(() => ring.textContent()).toContain("43 m west");
   await phone.reads("1 test has no position.");
 });
 
@@ -87,12 +87,13 @@ it("tells more of a sign that is touched, and leads to it", async () => {
   await phone.chromium.page.locator(".ground .sign-hole").tap();
   const picked = phone.chromium.page.locator(".picked");
   await picked.getByText("Hole 1").waitFor();
-  expect(await picked.locator("a").getAttribute("href")).toContain("/sheet");
+  await expect.poll(() => picked.locator("a").getAttribute("href")).toContain("/sheet");
 });
 
 it("comes closer by keys of the keyboard, and shows the scale in the person's own unit", async () => {
   const scale = phone.chromium.page.locator(".ground-foot span").first();
-  expect(await scale.textContent()).toMatch(/^(?:20|50|100) m$/);
+  await placeAtRest(phone.chromium.page.locator(".ground .sign").first());
+  await expect.poll(() => scale.textContent()).toMatch(/^(?:20|50|100) m$/);
   const before = await scale.textContent();
   await phone.chromium.page.locator(".ground .leaflet-container").focus();
   await phone.chromium.page.keyboard.press("+");
@@ -110,15 +111,15 @@ it("shows where one is with its accuracy, counts distances from there, and never
   await phone.reads("You stand in the circle: this position is good to 12 m.");
   await phone.reads("Distances are from where you stand.");
   const ring = page.locator(".rows li", { hasText: "Ring A" });
-  expect(await ring.textContent()).toContain("10 m north");
-  expect(await page.locator("path.here-now").count()).toBe(1);
+  await expect.poll(() => ring.textContent()).toContain("10 m north");
+  await expect.poll(() => page.locator("path.here-now").count()).toBe(1);
   await page.clock.install();
   await page.clock.runFor(45_000);
   await phone.reads(
     /No new position\. The dashed circle is where you stood \d+ seconds ago, not where you are now\./,
   );
-  expect(await page.locator("path.here-now").count()).toBe(0);
-  expect(await page.locator("path.here-then").count()).toBe(1);
+  await expect.poll(() => page.locator("path.here-then").count()).toBe(1);
+  await expect.poll(() => page.locator("path.here-now").count()).toBe(0);
   await phone.reads("Distances are from the middle of the field.");
 });
 

@@ -18,9 +18,10 @@ it("stands by itself among the results of the year, below the strips and out of 
   await phone.goTo(`#/fields/${sample.field}`);
   const years = phone.chromium.page.locator(".field-years");
   await years.getByRole("heading", { name: "Old-grass spot, Orchard corner" }).waitFor();
-  const names = await years.getByRole("heading", { level: 4 }).allInnerTexts();
-  expect(names.at(-1)).toBe("Old-grass spot, Orchard corner");
   await years.getByText("The farm's own yardstick: it is part of no strip.").waitFor();
+  const headings = () => years.getByRole("heading", { level: 4 }).allInnerTexts();
+  await expect.poll(async () => (await headings()).at(-1)).toBe("Old-grass spot, Orchard corner");
+  const names = await headings();
   const texts = await years.locator(".found-day").allInnerTexts();
   const [strip = "", grass = ""] = [texts[names.indexOf("straw left")], texts.at(-1)];
   // 16, 17, 18 and 15 of 20 marks: 66 of 80. 14, 11 and 17 worms. ∛(70 × 88 × 61) = 72.2 mm.
@@ -38,8 +39,9 @@ it("stands by itself among the results of the year, below the strips and out of 
 it("stands below the strips in the findings, and takes no part in what is said of them", async () => {
   await phone.goTo("#/findings");
   await phone.touch("Show as table");
-  const cells = await phone.chromium.page.locator("tbody tr").allInnerTexts();
-  expect(cells).toHaveLength(3);
+  const rows = () => phone.chromium.page.locator("tbody tr").allInnerTexts();
+  await expect.poll(rows).toHaveLength(3);
+  const cells = await rows();
   expect(cells[0]).toMatch(/straw left\s+83 %/);
   expect(cells[2]).toMatch(/Old-grass spot, Orchard corner\s+98 %\s+too few to give a range\s+2 lines/);
   await phone.reads("The old-grass spot is the farm's own yardstick, and part of no strip.");
@@ -84,10 +86,10 @@ it("says the day of a yardstick of another day, and keeps what was measured ther
   const other = await onPhone(rows());
   await other.goTo("#/findings");
   await other.touch("Show as table");
-  const cells = await other.chromium.page.locator("tbody tr").allInnerTexts();
+  const cells = () => other.chromium.page.locator("tbody tr").allInnerTexts();
   // 4 of 10 marks on the strip, 9 of 10 on old grass.
-  expect(cells[0]).toMatch(/A\s+40 %/);
-  expect(cells[1]).toMatch(/Old-grass spot, Orchard corner \(7 May 2023\)\s+90 %/);
+  await expect.poll(async () => (await cells())[0]).toMatch(/A\s+40 %/);
+  expect((await cells())[1]).toMatch(/Old-grass spot, Orchard corner \(7 May 2023\)\s+90 %/);
   await other.goTo(href({ at: "visit", visit: newer }));
   await other.reads("On the old-grass spot: 90 % ground cover (7 May 2023).");
   await other.reads("line 1 · go on");

@@ -9,6 +9,7 @@ let phone: OnPhone;
 const sample = daySample({ photos: true });
 const page = () => phone.chromium.page;
 const image = () => page().locator(".paper-frame img");
+const alt = async () => (await image().getAttribute("alt")) ?? "";
 
 /** Colours at places of the preview, as red, green and blue. */
 const coloursAt = async (...places: readonly (readonly [number, number])[]): Promise<readonly string[]> => {
@@ -35,8 +36,6 @@ beforeAll(async () => {
 afterAll(() => phone.close());
 
 it("says in the picture two numbers with samples and range, the guess, day, field, and what it does not show", async () => {
-  await image().waitFor();
-  const alt = (await image().getAttribute("alt")) ?? "";
   for (const words of [
     "Long Bottom, 7 May 2024",
     "straw left: 83 % (range",
@@ -48,18 +47,18 @@ it("says in the picture two numbers with samples and range, the guess, day, fiel
     "Ground and treatment cannot be told apart",
     "Mulchmark",
   ])
-    expect(alt).toContain(words);
+    await expect.poll(alt).toContain(words);
 });
 
 it("is 1080 by 1350 points of paper with two photos in it", async () => {
-  const size = await phone.chromium.run(() => {
-    const shown = document.querySelector<HTMLImageElement>(".paper-frame img");
-    return [shown?.naturalWidth ?? 0, shown?.naturalHeight ?? 0];
-  });
-  expect(size).toEqual([1080, 1350]);
-  const [paper, sky] = await coloursAt([20, 20], [300, 250]);
-  expect(paper).toBe("251 247 236");
-  expect(sky).not.toBe("251 247 236");
+  const size = () =>
+    phone.chromium.run(() => {
+      const shown = document.querySelector<HTMLImageElement>(".paper-frame img");
+      return [shown?.naturalWidth ?? 0, shown?.naturalHeight ?? 0];
+    });
+  await expect.poll(size).toEqual([1080, 1350]);
+  await expect.poll(async () => (await coloursAt([20, 20]))[0]).toBe("251 247 236");
+  await expect.poll(async () => (await coloursAt([300, 250]))[0]).not.toBe("251 247 236");
 });
 
 it("leaves photos out that were taken off, and draws the scale in their place", async () => {
@@ -71,11 +70,10 @@ it("leaves photos out that were taken off, and draws the scale in their place", 
 it("takes another number, and the old-grass spot beside one strip", async () => {
   await phone.touch("Soaked in");
   await page().getByRole("group", { name: "Second strip" }).getByText("old-grass spot").tap();
-  await expect.poll(() => image().getAttribute("alt")).toContain("soaked in after 60 min");
-  const alt = (await image().getAttribute("alt")) ?? "";
-  expect(alt).toContain("old-grass spot: 95 mm");
-  expect(alt).toContain("no strip to compare with");
-  expect(alt).not.toContain("differ");
+  await expect.poll(alt).toContain("soaked in after 60 min");
+  await expect.poll(alt).toContain("old-grass spot: 95 mm");
+  await expect.poll(alt).toContain("no strip to compare with");
+  expect(await alt()).not.toContain("differ");
 });
 
 it("is saved as a picture where the browser cannot share, with words where it lies", async () => {

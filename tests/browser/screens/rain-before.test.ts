@@ -52,13 +52,13 @@ it("is put right in place: another day, and a rain that nobody had noted; each c
   await phone.chromium.page.locator(".rain-before input[type=date]").fill("2024-05-04");
   await press("Done");
   await phone.reads("3 days since rain.");
-  expect(await rains()).toEqual(["2024-05-04 4", "2024-05-20 9"]);
+  await expect.poll(rains).toEqual(["2024-05-04 4", "2024-05-20 9"]);
   await press("It rained since");
   await phone.chromium.page.locator(".rain-before input[type=date]").fill("2024-05-06");
   await phone.write("How much rain, in mm?", "12,5");
   await press("Write it down");
   await phone.reads("1 day since rain.");
-  expect(await rains()).toEqual(["2024-05-04 4", "2024-05-06 12.5", "2024-05-20 9"]);
+  await expect.poll(rains).toEqual(["2024-05-04 4", "2024-05-06 12.5", "2024-05-20 9"]);
   await phone.chromium.page.locator(".rain-said").getByRole("button", { name: "Undo" }).tap();
   await phone.reads("3 days since rain.");
   await phone.chromium.page.locator(".rain-said").getByRole("button", { name: "Redo" }).tap();

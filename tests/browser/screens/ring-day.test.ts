@@ -3,9 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import type { Rows } from "../../bench/seed.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { until, untilControlled } from "../drivers/driver.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
-
-const MINUTE_MS = 60_000;
+import { type OnPhone, onPhone, passMinutes } from "./on-phone.ts";
 
 let phone: OnPhone;
 let board = "";
@@ -33,7 +31,6 @@ beforeAll(async () => {
   phone = await onPhone(farm());
   const { chromium } = phone;
   await untilControlled(chromium);
-  chromium.page.setDefaultTimeout(10_000);
   await chromium.page.clock.install({ time: Date.now() });
   await chromium.reload();
   // Every part that the day needs is on the device once the service worker is in charge.
@@ -51,15 +48,10 @@ beforeAll(async () => {
 }, 120_000);
 afterAll(() => phone.close());
 
-/** Time goes by. Nobody touches the screen meanwhile: it grows dark, and the first touch only lights it. */
-const later = async (minutes: number): Promise<void> => {
-  const { page } = phone.chromium;
-  await page.clock.fastForward(minutes * MINUTE_MS);
-  const dark = page.locator(".dimmed");
-  if (minutes > 1) await dark.waitFor({ timeout: 2000 }).catch(() => undefined);
-  if ((await dark.count()) > 0) await dark.tap();
-  await dark.waitFor({ state: "detached" });
-};
+const later = (minutes: number) => passMinutes(phone.chromium.page, minutes);
+/** The running figure, once the last number is on record. */
+const figureSays = (text: string) =>
+  expect.poll(() => phone.chromium.page.locator(".figure .big").textContent()).toContain(text);
 
 /** A key by its whole name. */
 const key = (name: string | RegExp) => phone.chromium.page.getByRole("button", { name, exact: true }).first();
@@ -112,7 +104,7 @@ it("reads now, and some minutes ago, which is marked", async () => {
   await answer("86");
   // 100 mm less 86 mm.
   await phone.reads("soaked in after 5 min");
-  expect(await phone.chromium.page.locator(".figure .big").textContent()).toContain("14");
+  await figureSays("14");
   await later(6);
   await phone.touch("Read some minutes ago");
   await answer("76");
@@ -133,8 +125,7 @@ it("keeps an open look through a reload", async () => {
   const question = await phone.chromium.page.locator("h2").first().textContent();
   await later(1);
   await phone.chromium.reload();
-  await phone.reads("how deep was the water at");
-  expect(await phone.chromium.page.locator("h2").first().textContent()).toBe(question);
+  await expect.poll(() => phone.chromium.page.locator("h2").first().textContent()).toBe(question);
   await answer("60");
   await phone.reads("Taken: 60 mm deep");
 });
@@ -151,7 +142,7 @@ it("refills: level before, water, level after, and goes on where it was", async 
   await answer("99");
   await phone.reads("Taken: 99 mm deep");
   // 100 less 44: what was poured in does not count as soaked in.
-  expect(await phone.chromium.page.locator(".figure .big").textContent()).toContain("56");
+  await figureSays("56");
 });
 
 it("notices water that rose, and corrects it visibly", async () => {
@@ -164,9 +155,9 @@ it("notices water that rose, and corrects it visibly", async () => {
   await phone.touch("112 mm deep");
   await answer("84");
   await phone.reads("corrected");
-  expect(await phone.chromium.page.locator("s").textContent()).toBe("112 mm deep");
+  await expect.poll(() => phone.chromium.page.locator("s").textContent()).toBe("112 mm deep");
   await key("Done").tap();
-  expect(await phone.chromium.page.locator(".figure .big").textContent()).toContain("71");
+  await figureSays("71");
 });
 
 it("asks about an impossible number and keeps it only after yes", async () => {
@@ -209,7 +200,7 @@ it("takes a measured pour with the moment of the start, as before in one touch",
   await key("Water gone now").tap();
   // 1 L on 0.3 m by 0.302 m inside: 1000 / (π · 30 · 30.2 / 4) cm = 14.05 mm.
   await phone.reads("soaked in after 6 min");
-  expect(await phone.chromium.page.locator(".figure .big").textContent()).toContain("14");
+  await figureSays("14");
 });
 
 it("writes the numbers of several open looks in order, from the board", async () => {
@@ -248,9 +239,9 @@ it("takes out what did not happen, visibly, however long ago", async () => {
 });
 
 it("keeps the guess beside the headline", async () => {
-  const headline = await phone.chromium.page.locator(".ring-headline").textContent();
-  expect(headline).toMatch(/30 min\s*\d+ mm/u);
-  expect(headline).toContain("guessed 40 mm");
+  const headline = () => phone.chromium.page.locator(".ring-headline").textContent();
+  await expect.poll(headline).toMatch(/30 min\s*\d+ mm/u);
+  await expect.poll(headline).toContain("guessed 40 mm");
 });
 
 it("restarts after a leak one pace away; the old ring is kept and tied", async () => {
@@ -265,16 +256,17 @@ it("restarts after a leak one pace away; the old ring is kept and tied", async (
   await phone.goTo(board);
   await phone.reads("stopped: it leaked");
   await phone.reads("starts again after a leak");
-  expect(await phone.chromium.page.locator('[data-ring="A"]').count()).toBe(2);
+  await expect.poll(() => phone.chromium.page.locator('[data-ring="A"]').count()).toBe(2);
 });
 
 it("shows big figures without keys, and one touch leaves", async () => {
   await phone.touch("Big figures");
   await phone.chromium.page.locator(".big-row").first().waitFor();
-  const heightPx = await phone.chromium.run(() =>
-    Number.parseFloat(getComputedStyle(document.querySelector(".big-mm") ?? document.body).fontSize),
-  );
-  expect(heightPx).toBeGreaterThanOrEqual(56);
+  const heightPx = () =>
+    phone.chromium.run(() =>
+      Number.parseFloat(getComputedStyle(document.querySelector(".big-mm") ?? document.body).fontSize),
+    );
+  await expect.poll(heightPx).toBeGreaterThanOrEqual(56);
   await phone.chromium.page.locator(".big-page").tap();
   await phone.reads(/^Rings (?:today|on)/);
 });
@@ -288,8 +280,7 @@ it("stops a ring from the board", async () => {
 it("puts everything on the sheet: readings, corrections, what does not count, and how it was worked out", async () => {
   await phone.chromium.page.locator('[data-ring="A"] a').last().tap();
   await phone.touch("The sheet of this ring");
-  await phone.reads("Soaked in");
-  const text = (await phone.chromium.page.locator("main").textContent()) ?? "";
+  const text = async () => (await phone.chromium.page.locator("main").textContent()) ?? "";
   for (const words of [
     "112 mm deep",
     "entered later",
@@ -300,8 +291,9 @@ it("puts everything on the sheet: readings, corrections, what does not count, an
     "How this was worked out",
     "Sources",
   ])
-    expect(text).toContain(words);
-  expect(text).not.toMatch(/science\/|record\//u);
+    await expect.poll(text).toContain(words);
+  await phone.reads("Soaked in");
+  expect(await text()).not.toMatch(/science\/|record\//u);
   // In the middle of the screen: at its edge the keys that stay under the thumb would lie over it.
   await phone.chromium.run(() => document.querySelector("summary")?.scrollIntoView({ block: "center" }));
   await phone.chromium.page.getByText("Show as table").tap();

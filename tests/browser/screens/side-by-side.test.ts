@@ -44,8 +44,9 @@ it("never names what was done as the cause", async () => {
 
 it("shows the drawing as a table, rings at all three times, old grass beside them", async () => {
   await section("Soaked in").getByText("Show as table").tap();
-  const rows = await section("Soaked in").locator("tbody tr").allInnerTexts();
-  expect(rows).toHaveLength(7);
+  const now = () => section("Soaked in").locator("tbody tr").allInnerTexts();
+  await expect.poll(now).toHaveLength(7);
+  const rows = await now();
   expect(rows[1]).toMatch(/straw left, after 60 min\s+72 mm\s+\d+ to \d+, 3 rings/);
   expect(rows[2]).toMatch(/straw left, after 180 min\s+130 mm\s+too few to give a range, 2 rings/);
   expect(rows[6]).toMatch(/old-grass spot, Orchard corner, after 60 min\s+95 mm/);
@@ -66,7 +67,7 @@ it("opens how a comparison was worked out", async () => {
     .getByRole("button", { name: /How this was worked out/ })
     .tap();
   await section("Worms").getByText("Sources").waitFor();
-  expect(await section("Worms").locator(".formula").count()).toBeGreaterThan(1);
+  await expect.poll(() => section("Worms").locator(".formula").count()).toBeGreaterThan(1);
 });
 
 it("asks again after the page was loaded again", async () => {
@@ -84,8 +85,10 @@ it("compares treatments over pairs when the strips stand in reps", async () => {
     /^Straw (left|carried off)(, | and )?.*straw (left|carried off): (clearly|probably) different\.$/,
   );
   // 45, 43 − 2 … : each rep lies ten points nearer than the one before (one hit of twenty on each side).
-  const pairs = await section("Ground cover").locator("tbody tr").allInnerTexts();
-  expect(pairs.map((row) => Math.abs(Number(/(-?\d+) points/.exec(row)?.[1])))).toEqual([45, 35, 25]);
+  const pairs = () => section("Ground cover").locator("tbody tr").allInnerTexts();
+  await expect
+    .poll(async () => (await pairs()).map((row) => Math.abs(Number(/(-?\d+) points/.exec(row)?.[1]))))
+    .toEqual([45, 35, 25]);
 });
 
 it("says before any number that one strip lies mostly in wheel tracks, with the shares of both", async () => {

@@ -54,10 +54,10 @@ it("opens how the soak-in was worked out right under it, and closes it again", a
   const key = strip("straw left").getByRole("button", { name: /How this was worked out ?: Soaked in/ });
   await key.tap();
   await says("straw left", "Sources");
-  const formulas = await strip("straw left").locator(".formula").count();
-  expect(formulas).toBeGreaterThan(0);
+  const formulas = () => strip("straw left").locator(".formula").count();
+  await expect.poll(formulas).toBeGreaterThan(0);
   await key.tap();
-  expect(await strip("straw left").locator(".formula").count()).toBe(0);
+  await expect.poll(formulas).toBe(0);
 });
 
 it("leads from a ring to its sheet, and from the cover to how it was worked out with the same number", async () => {

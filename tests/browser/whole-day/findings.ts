@@ -30,7 +30,6 @@ export const readToday = (today: () => Day): void => {
     await back();
     await reads("Today in Long Bottom");
     await stripOf(today(), "north half").getByText("worms per hole so far today").waitFor();
-    const said = await saidOf(today(), "north half");
     for (const words of [
       "1 note, 1 photo",
       "80 % ground cover so far 65 to 90, 3 lines",
@@ -43,11 +42,11 @@ export const readToday = (today: () => Day): void => {
       "52 mm too few to give a range, 1 ring",
       "A burrow in ring A. It counts.",
     ])
-      expect(said).toContain(words);
+      await expect.poll(() => saidOf(today(), "north half")).toContain(words);
   });
 
   it("shows the same of the second strip, and what was not read", async () => {
-    const said = await saidOf(today(), "south half");
+    const said = () => saidOf(today(), "south half");
     for (const words of [
       "35 % ground cover so far 24 to 48, 3 lines",
       "4 worms per hole so far today too few to give a range, 1 hole",
@@ -55,8 +54,8 @@ export const readToday = (today: () => Day): void => {
       "28 mm soaked in after 30 min too few to give a range, 1 ring",
       "not read for so long: ring B",
     ])
-      expect(said).toContain(words);
-    expect(said).not.toContain("Guessed");
+      await expect.poll(said).toContain(words);
+    expect(await said()).not.toContain("Guessed");
   });
 };
 
@@ -86,15 +85,15 @@ export const handOverPicture = (today: () => Day): void => {
     const { page } = chromium;
     await back();
     await touch("One picture to send");
-    const says = (await page.locator(".paper-frame img").getAttribute("alt")) ?? "";
+    const says = () => page.locator(".paper-frame img").getAttribute("alt");
     for (const words of [
       "Long Bottom, 12 May 2026",
       "35 % (range 24 to 48, 3 lines)",
       "80 % (range 65 to 90, 3 lines)",
       "What this does not show",
     ])
-      expect(says).toContain(words);
-    expect(await page.getByLabel(/^Photo of /).isChecked()).toBe(true);
+      await expect.poll(says).toContain(words);
+    await expect.poll(() => page.getByLabel(/^Photo of /).isChecked()).toBe(true);
     const saved = page.waitForEvent("download");
     await touch("Save this picture");
     const picture = await saved;

@@ -72,6 +72,15 @@ const compare = async ({ touch, press, reads }: Day): Promise<void> => {
 
 const mainText = ({ chromium }: Day): Promise<string | null> => chromium.page.locator("main").textContent();
 
+/** Both phones say the same, once the last part of both screens is drawn. */
+const expectAlike = (textOf: (day: Day) => Promise<string | null>, there: Day, here: Day): Promise<void> =>
+  expect
+    .poll(async () => {
+      const [said, wanted] = [await textOf(there), await textOf(here)];
+      return said === wanted ? "alike" : { said, wanted };
+    })
+    .toBe("alike");
+
 export const handOver = (here: () => Day, there: () => Day): void => {
   const folder = temporaryFolder("copies");
   const copy = join(folder, "here.zip");
@@ -114,10 +123,7 @@ export const handOver = (here: () => Day, there: () => Day): void => {
       await day.touch("Long Bottom");
     }
     // Parts further down come when the first are drawn.
-    await expect
-      .poll(async () => (await visitText(there())) === (await visitText(here())), { timeout: 8000 })
-      .toBe(true);
-    expect(await visitText(there())).toBe(await visitText(here()));
+    await expectAlike(visitText, there(), here());
     // The photo stands among those of the day too: this is the row of the note.
     await there().chromium.page.locator("a", { hasText: "Slaked crust by the gate." }).tap();
     const photo = there().chromium.page.locator(".photo-rows img");
@@ -128,9 +134,7 @@ export const handOver = (here: () => Day, there: () => Day): void => {
     await there().back();
     await compare(there());
     await compare(here());
-    await expect
-      .poll(async () => (await mainText(there())) === (await mainText(here())), { timeout: 8000 })
-      .toBe(true);
+    await expectAlike(mainText, there(), here());
   });
 
   it("makes a copy of its own that says the same of its records", async () => {

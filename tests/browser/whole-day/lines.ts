@@ -75,12 +75,9 @@ export const countMarkByMark = (today: () => Day): void => {
     // (0.75 + 0.0960 ± 1.960 · √(0.009375 + 0.002401)) / 1.1921 = 0.531 and 0.888.
     await reads(/^53 to 89, this line alone/);
     await reads("Too few to give a range.");
-    expect(await chromium.page.locator("tbody tr").allInnerTexts()).toEqual([
-      "residue, flat\t14\t70 %",
-      "green\t1\t5 %",
-      "bare\t4\t20 %",
-      "stone\t1\t5 %",
-    ]);
+    await expect
+      .poll(() => chromium.page.locator("tbody tr").allInnerTexts())
+      .toEqual(["residue, flat\t14\t70 %", "green\t1\t5 %", "bare\t4\t20 %", "stone\t1\t5 %"]);
   });
 };
 
@@ -97,7 +94,7 @@ export const countOtherLines = (today: () => Day): void => {
     await reads("15 of 20 marks");
     await press("Undo");
     await reads("Undone: totals");
-    expect(await chromium.page.getByLabel("Residue, flat").inputValue()).toBe("12");
+    await expect.poll(() => chromium.page.getByLabel("Residue, flat").inputValue()).toBe("12");
     await press("Redo");
     await reads("Redone: totals");
     await press("Undo");
