@@ -1,5 +1,6 @@
 /** A whole day at rings: set out, read now and late, refilled, leaked, corrected, undone, stopped; all offline. */
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { dayOf } from "../../../src/screens/parts/numbers.ts";
 import type { Rows } from "../../bench/seed.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { until, untilControlled } from "../drivers/driver.ts";
@@ -8,16 +9,13 @@ import { type OnPhone, onPhone, passMinutes } from "./on-phone.ts";
 let phone: OnPhone;
 let board = "";
 
-const day = (): string => {
-  const now = new Date();
-  const two = (value: number): string => String(value).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-};
+/** Nine in the morning of today: what follows takes an hour and a half, and no midnight may lie in it. */
+const beginsMs = new Date().setHours(9, 0, 0, 0);
 
 const farm = (): Rows => {
   const { add, rows } = beginSample();
   const field = add("field", fieldOf("Low Ridge", add("farm", { name: "Hollow Lane" })));
-  const visit = add("visit", { field, day: day(), harvestYear: null });
+  const visit = add("visit", { field, day: dayOf(beginsMs), harvestYear: null });
   board = `#/visit/${visit}/rings`;
   add("strip", { field, name: "straw left", done: ["straw-left"], wholeField: false, rep: null });
   add("strip", { field, name: "straw off", done: ["straw-carried-off"], wholeField: false, rep: null });
@@ -31,7 +29,7 @@ beforeAll(async () => {
   phone = await onPhone(farm());
   const { chromium } = phone;
   await untilControlled(chromium);
-  await chromium.page.clock.install({ time: Date.now() });
+  await chromium.page.clock.install({ time: beginsMs });
   await chromium.reload();
   // Every part that the day needs is on the device once the service worker is in charge.
   await until("all parts are kept for later", () =>
