@@ -1,4 +1,5 @@
 import { afterEach, expect, it } from "vitest";
+import { until } from "../browser/drivers/driver.ts";
 import { removeFolder, temporaryFolder } from "../browser/drivers/programs.ts";
 import { quantile, sayFigures } from "./kit/figures.ts";
 import type { WatchedWrite } from "./kit/page-watch.ts";
@@ -38,13 +39,20 @@ async function phoneAtLine(env: Readonly<Record<string, string>>, ropeMarks: num
 
 /** What the watch has seen: per touch, how long until its write was committed. */
 async function committedAfterMs(on: Phone): Promise<{ latenciesMs: number[]; writes: WatchedWrite[] }> {
-  const seen = await on.run(() => ({
-    touches: [...(globalThis.watched?.touches ?? [])],
-    writes: (globalThis.watched?.writes ?? []).filter(
-      ({ stores, doneAtMs }) => stores.includes("entries") && doneAtMs !== null,
-    ),
-  }));
-  expect(seen.writes.length).toBe(seen.touches.length);
+  const look = () =>
+    on.run(() => ({
+      touches: [...(globalThis.watched?.touches ?? [])],
+      writes: (globalThis.watched?.writes ?? []).filter(
+        ({ stores, doneAtMs }) => stores.includes("entries") && doneAtMs !== null,
+      ),
+    }));
+  await expect
+    .poll(async () => {
+      const { touches, writes } = await look();
+      return touches.length - writes.length;
+    })
+    .toBe(0);
+  const seen = await look();
   const latenciesMs = seen.touches.map(
     (touchedAtMs, index) => (seen.writes[index]?.doneAtMs ?? Number.POSITIVE_INFINITY) - touchedAtMs,
   );
@@ -115,7 +123,10 @@ it("keeps four touches a second over a minute on a slow disk, in order, without 
   const at = await phoneAtLine(slowFlush(slowedMs), 300);
   const thumb = await startThumb(at.phone, { cover: "residue", everyMs: 250, touches });
   await thumb.done;
-  await new Promise((resolve) => setTimeout(resolve, 2000));
+  await until(
+    "every touch is stored",
+    async () => (await storedEntries(at.phone, at.line)).length >= touches,
+  );
 
   const seen = await at.phone.run(() => ({
     touches: [...(globalThis.watched?.touches ?? [])],
