@@ -166,7 +166,7 @@ describe("screen kept on", () => {
   it("comes to an answer with the real browser", async () => {
     const states: string[] = [];
     keepScreenOn((state) => states.push(state), stop.signal);
-    await vi.waitFor(() => expect(states.length).toBeGreaterThan(0));
+    await vi.waitFor(() => expect(states.length).toBeGreaterThan(0), { timeout: 10_000 });
     expect(["on", "refused"]).toContain(states[0]);
   });
 });
@@ -220,10 +220,13 @@ describe("other abilities", () => {
     const loudspeaker = switchSoundOn(stop.signal);
     await userEvent.keyboard("x");
     const started = vi.spyOn(OscillatorNode.prototype, "start");
-    await vi.waitFor(() => {
-      loudspeaker.play("green");
-      expect(started).toHaveBeenCalled();
-    });
+    await vi.waitFor(
+      () => {
+        loudspeaker.play("green");
+        expect(started).toHaveBeenCalled();
+      },
+      { timeout: 10_000 },
+    );
     stop.abort();
     expect(() => loudspeaker.play("bare")).not.toThrow();
   });

@@ -127,7 +127,7 @@ export const listening = (): { readonly said: Notice[]; readonly tell: (notice: 
 };
 
 /** Waits until something is so, and fails after a while. */
-export const until = async (isSo: () => boolean, withinMs = 5000): Promise<void> => {
+export const until = async (isSo: () => boolean, withinMs = 15_000): Promise<void> => {
   const end = performance.now() + withinMs;
   while (!isSo()) {
     if (performance.now() > end) throw new Error("did not come to be so in time");
