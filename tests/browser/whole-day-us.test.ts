@@ -40,14 +40,16 @@ it.each([
 });
 
 it("a ruler that nobody named reads parts of an inch", async () => {
-  const labels = await at(href({ at: "ring-new", visit, follows: null }), "A");
+  await phone.goTo(href({ at: "ring-new", visit, follows: null }));
+  await phone.touch("A");
   // 1 mm is 1 / 25.4 in.
-  expect(labels).toContain("steps of 0.0394 in");
-  expect(labels).not.toMatch(/milli|litre/u);
+  await expect.poll(labels).toContain("steps of 0.0394 in");
+  expect(await labels()).not.toMatch(/milli|litre/u);
 });
 
 it("a bottle that cannot be is refused in US fluid ounces", async () => {
-  await at(href({ at: "kit" }), "Add a bottle");
+  await phone.goTo(href({ at: "kit" }));
+  await phone.touch("Add a bottle");
   await phone.write("It holds, full to its mark, in US fluid ounces", "0.1");
   await phone.touch("Keep this bottle");
   // 10 mL is 0.338 and 200 L are 6762.8 US fl oz of 29.5735 mL.

@@ -1,8 +1,8 @@
 /** Every kind of address that the example farm leads to: it opens without signal, and nothing goes wrong on it. */
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { standsStill } from "../accessibility/screens.ts";
+
 import { until, untilControlled } from "../drivers/driver.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, standsStill } from "./on-phone.ts";
 
 /** Records of one kind look alike: so many of each are opened, the newest of the lists first. */
 const OF_EACH = 2;
