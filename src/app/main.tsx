@@ -1,13 +1,10 @@
 /** Starts the app: opens the records, comes back to where somebody was, and draws. */
 import { render } from "preact";
-import { readClock } from "../device/clock.ts";
 import { watchInstallOffer } from "../device/install.ts";
-import type { House } from "../screens/parts/house.ts";
 import { href } from "../screens/parts/route.ts";
 import { finishInterrupted } from "../screens/send/finish.ts";
 import { installOffer } from "../screens/settings/install-offer.ts";
 import "../screens/parts/look.css";
-import { sweepPhotos } from "../store/photos.ts";
 import { Closed } from "./closed.tsx";
 import { openHouse, rememberWhere, route, whereItWas } from "./house.ts";
 import { keepRecords } from "./keep-records.ts";
@@ -16,15 +13,6 @@ import { watchForUpdates } from "./update.ts";
 
 const place = document.getElementById("app");
 if (place === null) throw new Error("the page has no place for the app");
-
-/**
- * Once the first screen is there: a bringing-in that a dead phone interrupted is brought to its end, and only
- * then the bytes of photos go whose record never came.
- */
-const tidyUp = async (house: House): Promise<void> => {
-  await finishInterrupted(house);
-  await sweepPhotos(house.records.connection, readClock().wallMs);
-};
 
 const start = async (): Promise<void> => {
   const opened = await openHouse();
@@ -43,7 +31,8 @@ const start = async (): Promise<void> => {
   }
   rememberWhere(house);
   keepRecords(house);
-  setTimeout(() => void tidyUp(house), 1000);
+  // Once the first screen is there: a bringing-in that a dead phone interrupted is brought to its end.
+  setTimeout(() => void finishInterrupted(house), 1000);
   render(<Shell house={house} />, place);
 };
 

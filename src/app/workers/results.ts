@@ -4,6 +4,7 @@ import { FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION } from "../../science/cons
 import { type FieldResults, resultsOfField } from "../../science/field-results.ts";
 import { type Connection, connect } from "../../store/connection.ts";
 import { keepSummary, sweepSummaries } from "../../store/field-states.ts";
+import { sweepPhotos } from "../../store/photos.ts";
 import { testsOfField } from "./field-tests.ts";
 import { sumsOfLines } from "./line-sums.ts";
 import type { ResultsAnswer, ResultsQuestion, ResultsTable } from "./results-talk.ts";
@@ -42,8 +43,8 @@ const answer = async (question: ResultsQuestion): Promise<ResultsAnswer["answer"
 };
 
 /**
- * Behind the first answer: after an update nothing is kept under the new versions, so whoever looks at results asks
- * here. Once is enough, because the versions of a worker stay the same.
+ * Behind the first answer, once in the life of a page: results of earlier versions go (after an update nothing is
+ * kept under the new ones, so whoever looks at results asks here), and bytes of photos whose record never came.
  */
 let swept = false;
 const sweepOnce = async (): Promise<void> => {
@@ -51,6 +52,7 @@ const sweepOnce = async (): Promise<void> => {
   if (swept || !connection?.ok) return;
   swept = true;
   await sweepSummaries(connection.value, [FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION]);
+  await sweepPhotos(connection.value, Date.now());
 };
 
 addEventListener("message", ({ data }: MessageEvent<ResultsQuestion>) => {
