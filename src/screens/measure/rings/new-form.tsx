@@ -11,7 +11,7 @@ import { useTyped } from "../../parts/typed.tsx";
 import { UNIT_WORDS } from "../../parts/words.units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { depthText } from "./figures.ts";
-import { planText, readPlan, USUAL_PLAN_MIN } from "./set-out.ts";
+import { planText, readPlan, USUAL_PLAN_MIN } from "./reading-plan.ts";
 import { RING_WORDS } from "./words.ts";
 
 /** From the rim down to the ground, in metres: usual, and what a record can hold (own choice, no source). */

@@ -25,27 +25,18 @@ import { goToStrip, groundToKeep, withUsual } from "../set-out/ground.ts";
 import { addStrip } from "../set-out/model.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { proposedStarts, STILL_TO_COME } from "./gaps.ts";
+import { type Adding, addingAtFirst, KitChoices, WhichRings } from "./kit-choices.tsx";
 import { Guess, Plan, Rims, rimsToKeep, useGuess, useRims } from "./new-form.tsx";
-import {
-  type Adding,
-  addingAtFirst,
-  KitChoices,
-  NewStrip,
-  Reads,
-  Standing,
-  WhichRings,
-} from "./new-parts.tsx";
+import { NewStrip, Reads, Standing } from "./new-parts.tsx";
+import { planText, readPlan, USUAL_PLAN_MIN } from "./reading-plan.ts";
 import {
   areThere,
   asBefore,
   nextFree,
-  planText,
   type RingChoices,
   type RingSetOut,
-  readPlan,
   readRingSetOut,
   setOutRing,
-  USUAL_PLAN_MIN,
 } from "./set-out.ts";
 import { ringNow } from "./tick.ts";
 import { RING_WORDS } from "./words.ts";

@@ -5,8 +5,7 @@ import type { WETNESS } from "../../../record/conditions.ts";
 import { grassOf } from "../../../record/ground.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import type { Ring } from "../../../record/kinds/kit.ts";
-import type { RingHeader, RingWay } from "../../../record/kinds/observation.ts";
-import { failed, ok, type Result } from "../../../record/result.ts";
+import type { RingHeader } from "../../../record/kinds/observation.ts";
 import type { Stood } from "../../../record/shapes.ts";
 import { type KitItem, type KitList, readKit } from "../../kit/kit-list.ts";
 import type { House } from "../../parts/house.ts";
@@ -17,6 +16,7 @@ import { conditionsOf } from "./conditions.ts";
 import { type DayRing, readRingDay } from "./day.ts";
 import { inTheGround } from "./gaps.ts";
 import { guessCommand, guessOf } from "./guess.ts";
+import { USUAL_PLAN_MIN } from "./reading-plan.ts";
 
 export type Wetness = (typeof WETNESS)[number];
 
@@ -29,41 +29,6 @@ export type RingChoices = Pick<
   readonly ground: Ground;
   readonly planMin: readonly number[];
   readonly wetness: Wetness | null;
-};
-
-/**
- * Minutes after the start at which a ring is usually read (own choice, no source): close together while it
- * soaks in fast, and with readings at 30, 60 and 180 minutes, so that the headline needs no guess between two.
- */
-export const USUAL_PLAN_MIN: Readonly<Record<RingWay, readonly number[]>> = {
-  ruler: [2, 5, 10, 15, 20, 30, 40, 50, 60, 80, 100, 120, 150, 180],
-  // A pour is looked at until it is gone; then the next one is poured.
-  "measured-pour": [5, 10, 20, 30, 45, 60, 90, 120, 150, 180],
-  "kept-at-one-level": [5, 10, 15, 20, 30, 40, 50, 60, 75, 90, 105, 120, 135, 150, 165, 180],
-};
-
-/** Limits of the record. */
-const MOST_READINGS = 200;
-const LONGEST_MIN = 1440;
-const SHORTEST_MIN = 0.25;
-
-/** A plan as it is written on its line. */
-export const planText = (planMin: readonly number[]): string => planMin.join(" ");
-
-/**
- * Reads a plan: minutes with blanks between them, in any order, each once.
- *
- * @returns rising; empty for no plan; `screens/not-a-plan` for anything that is no minute of a day
- *
- * @example
- * readPlan("30 5 10") // => { ok: true, value: [5, 10, 30] }
- */
-export const readPlan = (text: string): Result<readonly number[]> => {
-  const pieces = text.split(/[\s;]+|,\s+/u).filter((piece) => piece !== "");
-  const minutes = pieces.map((piece) => Number(piece.replace(",", ".")));
-  const good = minutes.every((one) => one >= SHORTEST_MIN && one <= LONGEST_MIN);
-  if (!good || minutes.length > MOST_READINGS) return failed("screens/not-a-plan");
-  return ok([...new Set(minutes)].sort((a, b) => a - b));
 };
 
 /** What a new ring can choose from. */

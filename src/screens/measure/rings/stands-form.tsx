@@ -11,16 +11,16 @@ import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isOldGrass } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import type { DayRing } from "./day.ts";
+import { type Adding, addingAtFirst, KitChoices, WhichRings } from "./kit-choices.tsx";
 import { Plan, Rims, rimsToKeep, useRims } from "./new-form.tsx";
-import { type Adding, addingAtFirst, KitChoices, Standing, WhichRings } from "./new-parts.tsx";
+import { Standing } from "./new-parts.tsx";
+import { planText, readPlan } from "./reading-plan.ts";
 import {
   areThere,
   choicesOf,
   correctionOf,
-  planText,
   type RingChoices,
   type RingSetOut,
-  readPlan,
   readRingSetOut,
 } from "./set-out.ts";
 import { RING_WORDS } from "./words.ts";
