@@ -115,6 +115,23 @@ interface Kept {
   readonly why: string | null;
 }
 
+it("keeps its box as high with words as with the key that asks first: nothing below moves", async () => {
+  const height = () =>
+    phone.chromium.run(() => document.querySelector(".standing")?.getBoundingClientRect().height);
+  await phone.reads("Looking for the position …");
+  const withWords = await height();
+  await fix(0);
+  await phone.reads(/^Position within about 4 m/);
+  expect(await height()).toBe(withWords);
+  await phone.chromium.run(() => {
+    if (globalThis.sky !== undefined) globalThis.sky.permission = "prompt";
+  });
+  await phone.goTo(visitAddress);
+  await phone.goTo(newLine);
+  await phone.reads("Take the position here");
+  expect(await height()).toBe(withWords);
+});
+
 it("says that the browser refuses, and counts", async () => {
   await miss(1);
   await phone.reads("This browser does not give its position. Measuring goes on without it.");
