@@ -7,7 +7,7 @@ import type { LineHeader } from "../../src/record/kinds/observation.ts";
 import { arranged, type Revision } from "../../src/record/record.ts";
 import { entriesRow, headerRow } from "../../src/store/rows.ts";
 import type { EntriesRow, HeaderRow } from "../../src/store/schema.ts";
-import { type Driver, type Plain, until } from "../browser/drivers/driver.ts";
+import { type Driver, type Plain, untilStarted } from "../browser/drivers/driver.ts";
 
 /** Rows of records, ready to be put. */
 export interface Rows {
@@ -131,9 +131,8 @@ export const putRows = async (
   rows: Rows,
   settings: { readonly [name: string]: Plain } = {},
 ): Promise<void> => {
-  await until("the app has made its database", () =>
-    page.run(async () => (await indexedDB.databases()).some(({ name }) => name === "mulchmark")),
-  );
+  // Until it has drawn its first questions, it may still lead back to them.
+  await untilStarted(page);
   await page.run(
     async (text, chosen) => {
       const { records, entries } = JSON.parse(text);

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { putRows } from "../../bench/seed.ts";
 import { type ChromiumDriver, startChromium } from "../drivers/chromium.ts";
-import { untilControlled, untilStarted } from "../drivers/driver.ts";
+import { untilControlled } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
 import { handsOn, standsStill } from "../screens/on-phone.ts";
 import { type SampleFarm, sampleFarm } from "./sample.ts";
@@ -25,7 +25,6 @@ export const onFarm = async (theme: "daylight" | "dusk"): Promise<OnFarm> => {
   await chromium.open(host.url);
   // Left before it is installed, the page would take an error of the half-done installation along.
   await untilControlled(chromium);
-  await untilStarted(chromium);
   await putRows(chromium, rows, { theme });
   await chromium.reload();
   return {

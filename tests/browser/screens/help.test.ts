@@ -5,7 +5,7 @@ import { HELP_TOPICS } from "../../../src/screens/parts/route.ts";
 import { putRows } from "../../bench/seed.ts";
 import { sampleFarm } from "../accessibility/sample.ts";
 import { type ChromiumDriver, startChromium } from "../drivers/chromium.ts";
-import { until, untilControlled, untilStarted } from "../drivers/driver.ts";
+import { until, untilControlled } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
 import { standsStill } from "./on-phone.ts";
 
@@ -17,7 +17,6 @@ beforeAll(async () => {
   chromium = await startChromium();
   await chromium.open(host.url);
   await untilControlled(chromium);
-  await untilStarted(chromium);
   await putRows(chromium, rows, {});
   // From here on there is no network and no server either.
   await chromium.context.setOffline(true);

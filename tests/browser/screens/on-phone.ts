@@ -2,7 +2,7 @@
 import type { Locator, Page } from "playwright-core";
 import { putRows, type Rows } from "../../bench/seed.ts";
 import { type ChromiumDriver, type ChromiumTab, startChromium } from "../drivers/chromium.ts";
-import { type Driver, until, untilStarted } from "../drivers/driver.ts";
+import { type Driver, until } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
 
 /** What a person does on one tab. */
@@ -118,8 +118,6 @@ export const onPhone = async (
   const host: BuiltServer = await serveBuilt({ directory: builtFolder, under: "/" });
   const chromium = await startChromium();
   await chromium.open(host.url);
-  // Until it has drawn its first questions, it may still lead back to them.
-  await untilStarted(chromium);
   await putRows(chromium, rows, settings);
   await chromium.open(`${host.url}#/measure`);
   await chromium.reload();
@@ -127,8 +125,12 @@ export const onPhone = async (
     chromium,
     ...handsOn(chromium),
     close: async () => {
-      await host.close();
-      await chromium.close();
+      // The browser first: its service worker may still be asking the host for the rest of the app.
+      try {
+        await chromium.close();
+      } finally {
+        await host.close();
+      }
     },
   };
 };
