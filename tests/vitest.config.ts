@@ -84,6 +84,10 @@ export default defineConfig({
       },
       {
         root,
+        test: { name: "pictures", include: ["tests/pictures/**/*.pictures.ts"], ...oneAtATime },
+      },
+      {
+        root,
         test: { name: "bench", include: ["tests/bench/**/*.bench.ts"], ...oneAtATime, testTimeout: 900_000 },
       },
     ],
