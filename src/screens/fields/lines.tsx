@@ -17,8 +17,9 @@ export const Lines = (props: {
   const words = useWordsWith(FIELD_WORDS);
   const { found, now } = props;
   const { lines, strips, spots } = now.newest;
-  // Behind hundreds of rings there may be older lines or none: the results know how many there are.
-  const more = now.newest.more && (found?.cover.lines ?? Number.POSITIVE_INFINITY) > lines.length;
+  // Behind hundreds of rings there may be older lines or none: the results know of most that there are.
+  const behind = now.newest.unread && (found?.cover.lines ?? Number.POSITIVE_INFINITY) > lines.length;
+  const more = now.newest.more || behind;
   if (lines.length === 0 && (found === undefined || !more)) return null;
   return (
     <section class="ruled">

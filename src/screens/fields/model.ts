@@ -58,8 +58,10 @@ export const readFields = async (records: Reader): Promise<readonly FarmFields[]
 /** The newest lines of a field, from their headers alone. */
 export interface NewestLines {
   readonly lines: readonly TestOf<"line">[];
-  /** There may be older ones. */
+  /** There are older ones. */
   readonly more: boolean;
+  /** There may be older ones behind hundreds of other tests. */
+  readonly unread: boolean;
   /** The strips that they lie on, deleted ones too. */
   readonly strips: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
   /** The marked spots that they lie at. */
@@ -86,6 +88,7 @@ const newestLines = async (
   return {
     lines,
     more: newest.length > most || lists.some(({ more }) => more),
+    unread: lists.some(({ unread }) => unread),
     strips: new Map(strips.map((strip) => [strip.id, strip])),
     spots,
   };

@@ -14,8 +14,10 @@ export type TestOf<T extends Type> = Listed<"observation"> & {
 export interface Newest<T extends Type> {
   /** Newest first. */
   readonly tests: readonly TestOf<T>[];
-  /** There may be older ones. */
+  /** There are older ones. */
   readonly more: boolean;
+  /** Older headers were not looked at: there may be more behind them, or none. */
+  readonly unread: boolean;
 }
 
 /**
@@ -47,5 +49,5 @@ export const newestOf = async <T extends Type>(
     last = part.length === size ? part.at(-1) : undefined;
     size = Math.min(2 * size, Math.max(most + 1, among - looked));
   } while (last !== undefined && tests.length <= most && looked < among);
-  return { tests: tests.slice(0, most), more: tests.length > most || last !== undefined };
+  return { tests: tests.slice(0, most), more: tests.length > most, unread: last !== undefined };
 };
