@@ -189,12 +189,13 @@ export const openGround = (element: HTMLElement, still: boolean, events: GroundE
     // Closing stops a movement, and its end is told when there is no map left.
     if (closed) return;
     tellScale();
+    names.place();
     if (drawing !== null && drawing.corners !== null && !dragging) putHandles(drawing.corners);
   });
-  map.on("zoomend", names.place);
   map.on("click", ({ latlng }) => events.onTouch(fromMap(latlng)));
   const sized = new ResizeObserver(() => {
     map.invalidateSize({ animate: false });
+    names.place();
     if (still && fitted) showAll();
   });
   sized.observe(element);

@@ -1,4 +1,4 @@
-/** The names on a map: written where there is room for them, anew at every scale. */
+/** The names on a map: written where there is room for them, anew whenever it was moved or has another size. */
 import { divIcon, type Map as LeafletMap, layerGroup, marker, polyline } from "leaflet";
 import type { LatitudeLongitude } from "../../../science/position/distance.ts";
 import type { Drawing, Sign } from "./drawing.ts";
@@ -14,10 +14,10 @@ interface Name {
   readonly beside: boolean;
 }
 
-/** Writes the names of a drawing; what finds no room shows when one comes closer, and always in the list. */
+/** Writes the names of a drawing; what finds no room shows when one comes closer. */
 export interface NameLayer {
   readonly draw: (drawing: Drawing) => void;
-  /** Finds room anew: the scale has changed. */
+  /** Finds room anew: the map was moved, or has another size. */
   readonly place: () => void;
 }
 
