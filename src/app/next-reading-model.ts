@@ -1,5 +1,5 @@
 /** What the bar with the next reading shows, and the alarm behind it. */
-import { effect, type ReadonlySignal, signal } from "@preact/signals";
+import { effect, type ReadonlySignal, signal, untracked } from "@preact/signals";
 import { type DueReading, type Rung, startAlarm } from "../device/alarm.ts";
 import { alarmParts } from "../device/alarm-parts.ts";
 import { type ClockReading, readClock, timeBetween, watchPauses } from "../device/clock.ts";
@@ -135,7 +135,10 @@ export const nextReadingModel = (
 
   const end = effect(() => {
     // Before the rings are known nothing is said of them: an empty answer would take the badge away.
-    if (rings.value !== undefined) look();
+    if (rings.value === undefined) return;
+    look();
+    // A start from another window must not lie ahead of the time that is shown.
+    untracked(tellNow);
   });
   watchPauses(look, stop);
   stop.addEventListener(
