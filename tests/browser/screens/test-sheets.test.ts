@@ -147,3 +147,17 @@ it("keeps the measured position of a hole that is moved by hand", async () => {
     .poll(where)
     .toMatchObject({ how: "by-hand", movedFrom: { latitudeDeg: 52.0007, how: "standing-still" } });
 });
+
+it("says on a line that its rope was corrected after it", async () => {
+  await phone.goTo(addresses["line-sheet"] ?? "");
+  await phone.reads("Ground cover on this line");
+  await phone.reads("What lay at the marks");
+  expect(await page().getByText("was corrected after this test").count()).toBe(0);
+  await phone.goTo("#/kit");
+  await page().getByRole("button", { name: "Correct R1" }).tap();
+  await phone.write("From mark to mark, in cm", "31");
+  await phone.touch(/^Correct this rope and/u);
+  await phone.reads("31 cm apart");
+  await phone.goTo(addresses["line-sheet"] ?? "");
+  await phone.reads(/R1 was corrected after this test/u);
+});

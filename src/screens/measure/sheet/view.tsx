@@ -3,6 +3,8 @@ import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import type { LineHeader } from "../../../record/kinds/observation.ts";
 import { DemoNote } from "../../demo/demo-note.tsx";
+import { CorrectedSince } from "../../kit/corrected-since.tsx";
+import { kitOf } from "../../kit/kit-list.ts";
 import { moreSentence, stripSentence } from "../../parts/cover-words.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -141,6 +143,7 @@ const Kinds = ({ sheet }: { readonly sheet: LineSheet }) => {
           )}
         </p>
       ) : null}
+      <CorrectedSince kit={kitOf(line.header)} sinceMs={line.header.startedAtMs} />
     </section>
   );
 };
