@@ -63,8 +63,9 @@ export const latitudeDeg = within(-90, 90);
 export const longitudeDeg = within(-180, 180);
 
 /**
- * A position taken by standing still, or put there by hand. `accuracyM` is what the device said; its
- * meaning is kept beside it, because platforms differ (95 % radius in the W3C text, 68 % on some).
+ * A position taken by standing still, or put there by hand. `accuracyM` is what the device said. Platforms mean
+ * different things by it (a 95 % radius in the W3C text, 68 % on some) and tell no page which, so the meaning is
+ * the same for every record; it stands in the format of the archive, chapter 10.
  */
 const placed = {
   latitudeDeg,

@@ -41,7 +41,7 @@ export const ringHelp = (trade: TradeWords): TestHelp => {
         says: [
           "Water comes out beside the ring: it leaked. What came before counts, what comes after does not. Start again one pace away; the old ring stays tied to the new one.",
           "A burrow in the ring counts. It is part of the ground and is named, not avoided.",
-          "A crack, a bump, rain, or water that ran dry: say it when you see it. Nothing is thrown away by it.",
+          "A crack, a bump, rain, or water that ran dry: say it when you see it. No reading is lost by it; what it touched is left out of the result, and the sheet says so.",
         ],
       },
       {
