@@ -49,13 +49,14 @@ const intervalOf = (
 
 /**
  * Counts of two places as a ratio: the exact conditional range when counts lie as evenly as by chance or more
- * so, stretched by √(variance over mean) when they lie in clumps, and the chance by the same rule. A description
+ * so, stretched as `rateRatioRange` says when they lie in clumps, and the chance by the same rule. A description
  * of two places, as `compareGroups` with spots is.
  *
  * @param a counts per hole, whole numbers, in any order; first over second
- * @returns `turned` as second over first when nothing was found in the second place; no range
- * (`science/range-without-end`) when counts are so few and uneven that it has no upper end. `science/nothing-in-either`,
- * `science/not-a-count`, `science/no-number` for an empty place or an effort that is not above 0
+ * @returns `turned` as second over first when nothing was found in the second place; no range, chance or verdict with
+ * fewer than three holes in a place (`science/too-few-to-compare`), and no range (`science/range-without-end`) when
+ * counts are so few and uneven that it has no upper end. `science/nothing-in-either`, `science/not-a-count`,
+ * `science/no-number` for an empty place or an effort that is not above 0
  *
  * Source: Clopper & Pearson 1934 for the exact range; Fay 2010, R Journal 2: 53-58, on ranges and chances by one
  * rule; stretched by the variance over mean, McCullagh & Nelder 1989 (from memory).
@@ -71,14 +72,18 @@ export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison
   const [first, second] = turned ? [rateOf(b), rateOf(a)] : [rateOf(a), rateOf(b)];
   const chance = rateRatioChance(first, second, unevenness.value);
   if (!chance.ok) return chance;
+  // Of one or two holes nobody can know how unevenly worms lie.
+  const samples = Math.min(a.counts.length, b.counts.length);
+  const tooFew =
+    samples < SAMPLES_FOR_A_RANGE
+      ? failed("science/too-few-to-compare", { needs: SAMPLES_FOR_A_RANGE, has: samples })
+      : null;
   const value = (first.count * second.effort) / (second.count * first.effort);
   if (!Number.isFinite(value)) return failed("science/no-number");
   const method: MethodId = unevenness.value.varianceToMean > 1 ? "rate-ratio-scaled" : "rate-ratio-exact";
-  const range = intervalOf(first, second, unevenness.value, CONFIDENCE_LEVEL, method);
-  const likely = intervalOf(first, second, unevenness.value, LIKELY_LEVEL, method);
+  const range = tooFew ?? intervalOf(first, second, unevenness.value, CONFIDENCE_LEVEL, method);
+  const likely = tooFew ?? intervalOf(first, second, unevenness.value, LIKELY_LEVEL, method);
   const cautions: Caution[] = [{ code: "science/ground-and-treatment", facts: {} }];
-  if (unevenness.value.degreesOfFreedom < SAMPLES_FOR_A_RANGE - 1)
-    cautions.push({ code: "science/unevenness-not-known", facts: {} });
   if (turned) cautions.push({ code: "science/ratio-turned", facts: {} });
   const methods: MethodId[] = [method, "words-of-difference"];
   return ok({
@@ -88,7 +93,7 @@ export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison
     range,
     likely,
     word: wordFor(range, likely, 1),
-    chance,
+    chance: tooFew ?? chance,
     n: a.counts.length + b.counts.length,
     sampledBy: "holes",
     cautions,

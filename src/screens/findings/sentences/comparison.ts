@@ -41,8 +41,6 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
     "The range comes from drawing anew from {values} {values|value|values}: with so few it is too narrow.",
   "science/too-many-samples":
     "More than {most} would be needed for this: it is too small a difference to look for.",
-  "science/unevenness-not-known":
-    "There are too few holes to know how unevenly worms lie. If they lie in clumps, the range is too narrow.",
   "science/unlike-depths": "Not like with like: the depths differ by more than a tenth.",
   "science/unlike-efforts":
     "Not like with like: hands and minutes of sorting differ by more than half as much again.",

@@ -193,9 +193,25 @@ describe("counts", () => {
     expect(reached(clumped.chance)).toBeGreaterThan(reached(even.chance));
   });
 
-  it("of one hole each say that clumps cannot be seen", () => {
-    const result = reached(compareCounts({ counts: [9], effortEach: 1 }, { counts: [5], effortEach: 1 }));
-    expect(codes(result)).toContain("science/unevenness-not-known");
+  it.each([
+    [1, [9], [5]],
+    [1, [90, 85, 95], [5]],
+    [2, [90, 85], [5, 7, 6]],
+    [2, [0, 0], [40, 50]],
+  ] as const)("of %i holes in one place show the ratio and give no verdict", (has, a, b) => {
+    const result = reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }));
+    expect(result.word).toBe("cannot-tell-yet");
+    for (const none of [result.range, result.likely, result.chance])
+      expect(none).toEqual(failed("science/too-few-to-compare", { needs: 3, has }));
+    const mean = (counts: readonly number[]) => counts.reduce((sum, one) => sum + one, 0) / counts.length;
+    expect(result.value).toBeCloseTo(mean(a) / mean(b), 12);
+  });
+
+  it("of three holes each are enough", () => {
+    const result = reached(
+      compareCounts({ counts: [30, 29, 31], effortEach: 1 }, { counts: [5, 7, 6], effortEach: 1 }),
+    );
+    expect(result.word).toBe("clearly-different");
   });
 
   it("by the area of holes of unlike size", () => {
