@@ -62,26 +62,35 @@ const pointsOf = (rings: readonly RingOfField[], minutes: number): readonly Ring
 
 const soakedThen = (group: readonly [RingOfField, ...RingOfField[]]): Omit<SoakedOnDay, "strip"> => {
   const ids = new Set(group.map(({ id }) => id));
+  const stood = group.filter(({ follows }) => follows === null || !ids.has(follows)).length;
   const means = HEADLINE_MINUTES.map((minutes) => {
     const points = pointsOf(group, minutes);
     return {
       minutes,
       mean: points.length === 0 ? failed("science/nothing-read") : meanOfRings(points, "mm"),
+      missing: stood - points.length,
     };
   });
   const said = means.flatMap(({ mean }) => (mean.ok ? mean.value.cautions : []));
+  const missing = means.flatMap(({ minutes, mean, missing: rings }): readonly Caution[] =>
+    mean.ok && rings > 0
+      ? [{ code: "science/rings-not-read-so-long", facts: { minutes, rings, of: stood } }]
+      : [],
+  );
   return {
     day: group[0].day,
     visits: [...new Set(group.map(({ visit }) => visit))],
-    rings: group.filter(({ follows }) => follows === null || !ids.has(follows)).length,
+    rings: stood,
     after: means.map(({ minutes, mean }) => ({ minutes, depth: meanFound(mean) })),
-    cautions: [...new Map(said.map((caution) => [caution.code, caution])).values()],
+    cautions: [...new Map(said.map((caution) => [caution.code, caution])).values(), ...missing],
   };
 };
 
 /**
  * Depth soaked in after 30, 60 and 180 minutes, for every strip on every day: the geometric mean of the rings
- * whose readings reach so far, with its range. Rings at an old-grass spot are part of no strip.
+ * whose readings reach so far, with its range. A ring that soaks fast runs dry first, and a mean without it is too
+ * low: how many of the rings a depth lacks is said (`science/rings-not-read-so-long`), for each depth. Rings at an
+ * old-grass spot are part of no strip.
  *
  * @param rings oldest first
  * @returns newest day first; `science/nothing-read` in place of a depth that no ring reached

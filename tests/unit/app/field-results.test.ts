@@ -69,6 +69,19 @@ it("takes the geometric mean of the rings that were read so long, and says how m
   expect(after(180)).toMatchObject({ ok: true, value: { n: 1, range: { ok: false } } });
 });
 
+it("says for each depth how many rings were not read that long: the fast ones run dry first", () => {
+  // Two of five ran dry before the hour, three before three hours; a sixth goes on from the fifth after a leak.
+  const rings = [ring(1, 0.5, 180), ring(2, 1, 180), ring(3, 2, 60), ring(4, 4, 30), ring(5, 5, 30)];
+  const gap = (minutes: number, missing: number) => ({
+    code: "science/rings-not-read-so-long",
+    facts: { minutes, rings: missing, of: 5 },
+  });
+  expect(soakedOfField(rings)[0]?.cautions).toEqual([gap(60, 2), gap(180, 3)]);
+  expect(soakedOfField([...rings, ring(6, 1, 60, 5)])[0]?.cautions).toEqual([gap(60, 1), gap(180, 3)]);
+  // A depth that no ring reached is no mean that could come out low.
+  expect(soakedOfField([ring(1, 0.5, 60), ring(2, 1, 60)])[0]?.cautions).toEqual([]);
+});
+
 it("counts a ring that goes on after a leak once", () => {
   const [found] = soakedOfField([ring(1, 1, 60), ring(2, 2, 60, 1), ring(3, 2, 30, 2)]);
   expect(found?.rings).toBe(1);

@@ -54,6 +54,8 @@ export const infiltrationSentences: Readonly<Record<string, string>> = {
     "{rings} {rings|ring has|rings have} no number that can be used and {rings|is|are} left out.",
   "science/rings-not-drained":
     "{rings} {rings|ring|rings} did not drain and {rings|stands|stand} with what had soaked in by the last reading.",
+  "science/rings-not-read-so-long":
+    "{rings} of {of} rings {rings|has|have} no reading that counts at {minutes} min and {rings|is|are} not in that depth. Where they ran dry because they soak fastest, it is too low.",
   "science/rings-not-read-together": "The two rings were not read over the same time.",
   "science/rings-with-burrow": "{rings} {rings|ring has|rings have} a burrow. It counts.",
   "science/rings-with-crack": "{rings} {rings|ring has|rings have} a crack. It counts.",
