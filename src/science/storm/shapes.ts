@@ -51,8 +51,15 @@ const TYPE_II = [
 /**
  * Shares of the depth fallen by each hour. Type II stands in steps of 0.1 h, the others as tabulated, straight
  * between. Copies with other values are about (type II of 0.601 at 12 h or 0.434 at 10 h, type III of 0.733 at
- * 12.5 h, type I of 0.728 at 12 h): those are wrong. The coarse table of type II prints 0.357 at 11.75 h, which its own finer table (0.393 straight
- * between 11.7 and 11.8 h) does not bear out; it is not used.
+ * 12.5 h, type I of 0.728 at 12 h): those are wrong.
+ *
+ * The coarse table of type II prints 0.357 at 11.75 h, which its own finer table (0.3926 straight between 11.7 and
+ * 11.8 h) does not bear out; it is not used. Of 60 mm, soils that take 5 to 20 mm/h shed within 0.15 mm of what the
+ * coarse table gives; near the peak the two differ: at 40 mm/h 6.5 mm instead of 8.4, at 80 mm/h 0.2 instead of none.
+ *
+ * Types I, IA and III are straight for hours where rain is slow. Finer ordinates were found of type III alone (a
+ * drainage manual): the shape lies within 0.003 of them until 16.2 h, and reads 0.904 instead of 0.9095 at 17 h. They
+ * are not mixed in, since a storm made of two tables is in neither; that late, 0.006 of a storm changes no runoff.
  *
  * Source: SCS, as in Chow, Maidment & Mays 1988, p. 461.
  */
