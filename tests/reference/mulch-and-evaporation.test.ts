@@ -24,7 +24,7 @@ describe("the cut", () => {
     [0.6, 0.33],
     [0.9, 0.49],
   ])("holds what Greb saw at %d cover, within 4 points at the high end", (cover, seen) => {
-    expect(cut(cover).high).toBeGreaterThan(seen - 0.04);
+    expect(Math.abs(cut(cover).high - seen)).toBeLessThan(0.04 + 1e-9);
     expect(cut(cover).low).toBeLessThan(seen);
   });
 
@@ -42,8 +42,23 @@ describe("the cut", () => {
     [0.3, 0.15],
     [0.5, 0.25],
     [0.6, 0.3],
+    [0.8, 0.4],
+    [0.9, 0.45],
   ])("follows 5 % for each 10 % at the high end at %d cover", (cover, high) => {
     expect(cut(cover).high).toBeCloseTo(high, 9);
+  });
+
+  it("5.0 mm a day under 80 % cover become 3.0 at the high end, 2.5 under a full cover that cuts half", () => {
+    expect(5 * (1 - cut(0.8).high)).toBeCloseTo(3, 9);
+    const half = { ...mulch(1), fullCut: figure("full-cover-cut", 0.5) };
+    expect(5 * (1 - reached(evaporationCut(half)).high)).toBeCloseTo(2.5, 9);
+  });
+
+  it("makes no leap on the way to a full cover: at 95 % halfway between 45 and 65 %", () => {
+    expect(cut(0.95).high).toBeCloseTo(0.55, 9);
+    // 75 % cover, then a fifth and half of the way to 50 % at full cover from a quarter of the cover.
+    expect(cut(0.8).middle).toBeCloseTo(0.2 + 0.25 * 0.2, 9);
+    expect(cut(0.8).low).toBeCloseTo(0.3 * 0.2, 9);
   });
 
   it("K_c,ini 0.70 under 50 % mulch is 0.525 and 0.80 is 0.60 (chapter 11)", () => {

@@ -71,6 +71,9 @@ export const CUT_PER_COVER = 0.5;
 /** Up to this cover the low end of the cut is nothing (Klocke et al. 2009: small at 25 to 75 %). */
 export const LITTLE_CUT_UNTIL = 0.75;
 
+/** From this cover on the high end rises from the 5 % for each 10 % to what was seen at full cover. Own rule. */
+export const NEARLY_FULL_COVER = 0.9;
+
 /** Low end of the cut at full cover. Own rule. */
 export const LEAST_FULL_CUT = 0.3;
 

@@ -120,11 +120,12 @@ export const WATER_METHODS = {
     formulas: [
       "x = max(0, C − C_0) / (1 − C_0)",
       "m_low = f_low·x",
-      "m_high = r·C + (f_high − r)·x",
+      "m_high = r·C + (f_high − r)·max(0, C − C_1) / (1 − C_1)",
       "m_mid = r·C / 2 + (f_mid − r / 2)·x",
     ],
     constants: [
       { symbol: "C_0", value: k.LITTLE_CUT_UNTIL, unit: "1", source: "klocke-2009" },
+      { symbol: "C_1", value: k.NEARLY_FULL_COVER, unit: "1", source: "own-rule" },
       { symbol: "r", value: k.CUT_PER_COVER, unit: "1", source: "fao-56" },
       { symbol: "f_low", value: k.LEAST_FULL_CUT, unit: "1", source: "own-rule" },
     ],

@@ -1,6 +1,6 @@
 /** By how much a mulch cuts the evaporation of bare soil. */
 import { ok, type Result } from "../../record/result.ts";
-import { CUT_PER_COVER, LEAST_FULL_CUT, LITTLE_CUT_UNTIL } from "../constants/water.ts";
+import { CUT_PER_COVER, LEAST_FULL_CUT, LITTLE_CUT_UNTIL, NEARLY_FULL_COVER } from "../constants/water.ts";
 import type { Caution } from "../estimate.ts";
 import type { ResidueCrop } from "../residue/crops.ts";
 import { assumed, type Limits, type Ranged, ranged, type Span, usable } from "../residue/ranged.ts";
@@ -44,10 +44,12 @@ const said = ({ thickness, mass, crop }: Mulch): readonly Caution[] => {
 };
 
 /**
- * Share by which a mulch cuts evaporation. High end: 5 % for each 10 % of cover, and from three quarters of cover on
- * straight up to the high end of a full cover. Low end: nothing up to three quarters of cover, from there straight up
- * to the low end of a full cover. Middle: halfway, then up to the middle of a full cover. Neither rule knows thickness or mass, though they matter most
- * (Unger & Parker 1976): they go with the answer and change nothing.
+ * Share by which a mulch cuts evaporation. High end: 5 % for each 10 % of cover; only a cover without gaps was seen to
+ * cut more than that, so the last tenth leads straight up to the high end of a full cover, and one mark more or less
+ * on a line makes no leap. Low end: nothing up to three quarters of cover, from there straight up to the low end of a
+ * full cover. Middle: half of the high rule, from three quarters straight up to the middle of a full cover. Neither
+ * rule knows thickness or mass, though they matter most (Unger & Parker 1976): they go with the answer and change
+ * nothing.
  *
  * More cover never gives a smaller cut.
  *
@@ -70,18 +72,17 @@ export const evaporationCut = (mulch: Mulch): Result<Ranged> => {
     ...(mass === null ? [] : [[mass, { unit: "kg/har", least: 0, most: 200_000 }] as const]),
   ]);
   if (!good.ok) return good;
-  // Straight up to three quarters of cover, and from there straight to the cut of a full cover.
-  const curve = (perCover: number, end: keyof Span): number => {
+  // Straight up to a cover, and from there straight to the cut of a full cover.
+  const curve = (perCover: number, until: number, end: keyof Span): number => {
     const slope = Math.min(perCover, fullCut[end]);
-    const beyond = Math.max(0, cover[end] - LITTLE_CUT_UNTIL) / (1 - LITTLE_CUT_UNTIL);
+    const beyond = Math.max(0, cover[end] - until) / (1 - until);
     return slope * cover[end] + (fullCut[end] - slope) * beyond;
   };
   const from = [cover, fullCut, ...(thickness === null ? [] : [thickness]), ...(mass === null ? [] : [mass])];
-  return ok(
-    ranged([curve(0, "low"), curve(CUT_PER_COVER / 2, "middle"), curve(CUT_PER_COVER, "high")], "1", {
-      from,
-      method: "mulch-cut",
-      cautions: said(mulch),
-    }),
-  );
+  const ends = [
+    curve(0, LITTLE_CUT_UNTIL, "low"),
+    curve(CUT_PER_COVER / 2, LITTLE_CUT_UNTIL, "middle"),
+    curve(CUT_PER_COVER, NEARLY_FULL_COVER, "high"),
+  ] as const;
+  return ok(ranged(ends, "1", { from, method: "mulch-cut", cautions: said(mulch) }));
 };

@@ -142,6 +142,7 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
   "mulch-cut": {
     C: "share of the ground that is covered",
     C_0: "until this share the low end is nothing",
+    C_1: "until this share the high end keeps to its rule",
     x: "how far the cover has gone from there to full",
     m_low: "cut at the low end",
     m_mid: "cut in the middle",
