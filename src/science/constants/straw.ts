@@ -16,6 +16,9 @@ export const ROT_BEST_C = 33;
 /** Rain of half a month that keeps residue wet enough to rot at full speed, in mm. From memory. */
 export const WET_HALF_MONTH_MM = 66;
 
+/** Days of rain that count as half a month, with the day itself. */
+export const HALF_MONTH_DAYS = 15;
+
 /** Decomposition days until the first stem falls (Steiner et al. 1994). */
 export const STEMS_STAND_DAYS = 17.5;
 

@@ -1,6 +1,7 @@
 /** Residue rotting away with warmth and wetness (first-order decay over decomposition days). */
 import { failed, ok, type Result } from "../../record/result.ts";
 import {
+  HALF_MONTH_DAYS,
   MOST_MASS_KG_PER_HA,
   ROT_BEST_C,
   ROT_SHIFT_C,
@@ -63,32 +64,69 @@ export const rotByRain = (rainMm: number): Result<number> =>
     ? ok(Math.min(1, rainMm / WET_HALF_MONTH_MM))
     : failed("science/no-number");
 
+/** Rain in mm, day by day; null, or nothing there, for a day that nobody measured. */
+export interface DailyRain {
+  /** On the days before the first, the last of them the day before it. */
+  readonly beforeMm: readonly (number | null)[];
+  readonly eachMm: readonly (number | null)[];
+}
+
+/** How wet residue is each day, by the half month of rain that ends with it. */
+const wetnessBy = ({ beforeMm, eachMm }: DailyRain, days: number): Result<readonly Span[]> => {
+  const all = [
+    ...new Array<null>(HALF_MONTH_DAYS).fill(null),
+    ...beforeMm,
+    ...Array.from({ length: days }, (_, at) => eachMm[at] ?? null),
+  ];
+  const each: Span[] = [];
+  for (let at = all.length - days; at < all.length; at++) {
+    const lately = all.slice(at + 1 - HALF_MONTH_DAYS, at + 1);
+    const known = lately.filter((mm) => mm !== null);
+    if (!known.every((mm) => mm >= 0)) return failed("science/no-number");
+    const least = rotByRain(known.reduce((sum, mm) => sum + mm, 0));
+    if (!least.ok) return least;
+    const most = known.length === lately.length ? least.value : 1;
+    each.push({ low: least.value, middle: (least.value + most) / 2, high: most });
+  }
+  return ok(each);
+};
+
 /**
  * Decomposition days: each day counts as what it lacks most, warmth or wetness.
  *
- * @param meanC mean air temperature per day, in any order
- * @param wetness 0 dry to 1 wet, held for all days: without a record of rain a wide range, which the person
- * can change
- * @returns days at full speed; none for no days. `science/no-number` for a temperature that is not finite,
- * `science/not-a-range` for a wetness outside 0 to 1
+ * With a record of rain a day is as wet as the half month that ends with it (`rotByRain` of 15 days). Days that nobody
+ * measured count as dry at the low end and as wet enough at the high one, so that a gap makes the answer wide and
+ * never wrong.
  *
- * Source: Stroo et al. 1989 (the smaller of two factors, 0 to 1).
+ * @param meanC mean air temperature per day: in any order with one wetness for all, in the order of days with rain
+ * @param wetness 0 dry to 1 wet, held for all days: without a record of rain a wide range, which the person
+ * can change; or the rain of each day
+ * @returns days at full speed; none for no days. `science/no-number` for a temperature or rain that is not finite, or
+ * rain below 0, `science/not-a-range` for a wetness outside 0 to 1
+ *
+ * Source: Stroo et al. 1989 (the smaller of two factors, 0 to 1); wetness by rain as `rotByRain`.
  *
  * @example
  * import { assumed } from "./ranged.ts";
  * const wetness = assumed("wetness", { low: 0.3, middle: 0.6, high: 1 }, "1", "yours");
  * decompositionDays([33, 33, 33, 33], wetness).value // => { low: 1.2, middle: 2.4, high: 4 }
  */
-export const decompositionDays = (meanC: readonly number[], wetness: Ranged): Result<Ranged> => {
-  const good = usable([[wetness, { unit: "1", least: 0, most: 1 }]]);
+export const decompositionDays = (meanC: readonly number[], wetness: Ranged | DailyRain): Result<Ranged> => {
+  const byRain = "eachMm" in wetness;
+  const good = byRain ? ok(true) : usable([[wetness, { unit: "1", least: 0, most: 1 }]]);
   if (!good.ok) return good;
+  const wet = byRain ? wetnessBy(wetness, meanC.length) : ok(meanC.map(() => wetness));
+  if (!wet.ok) return wet;
+  // With one wetness the order of days says nothing, and must not change the last digit.
+  const days = byRain ? meanC : [...meanC].sort((a, b) => a - b);
   const sum = { low: 0, middle: 0, high: 0 };
-  for (const day of [...meanC].sort((a, b) => a - b)) {
-    const warmth = rotByTemperature(day);
+  for (const [at, then] of wet.value.entries()) {
+    const warmth = rotByTemperature(days[at] ?? Number.NaN);
     if (!warmth.ok) return warmth;
-    for (const end of ["low", "middle", "high"] as const) sum[end] += Math.min(warmth.value, wetness[end]);
+    for (const end of ["low", "middle", "high"] as const) sum[end] += Math.min(warmth.value, then[end]);
   }
-  return ok(ranged([sum.low, sum.middle, sum.high], "d", { from: [wetness], method: "residue-decay" }));
+  const from = byRain ? [] : [wetness];
+  return ok(ranged([sum.low, sum.middle, sum.high], "d", { from, method: "residue-decay" }));
 };
 
 const span = (low: number, middle: number, high: number): Span => ({ low, middle, high });

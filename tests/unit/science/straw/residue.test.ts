@@ -188,6 +188,56 @@ describe("decay", () => {
     expect(reasonOf(decompositionDays([10], own(2, "1", "wetness")))).toBe("science/not-a-range");
   });
 
+  describe("with rain day by day", () => {
+    const fortnight = (mm: number) => new Array<number>(14).fill(mm);
+
+    it("counts each day as what it lacks most: 33 mm of 66 in half a month are half wet", () => {
+      // At 33 °C the days lack rain (0.5), at 10 °C warmth (0.3104), below −6.1 °C all of it.
+      const days = decompositionDays([33, 10, -10], { beforeMm: fortnight(2.2), eachMm: [2.2, 2.2, 2.2] });
+      expect(endsOf(reached(days)).map((day) => Number(day.toFixed(4)))).toEqual([0.8104, 0.8104, 0.8104]);
+    });
+
+    it("forgets rain after 15 days, which one wetness for all days cannot", () => {
+      // 66 mm the day before: 14 warm days at full speed, then dry; the same rain on the last day counts once.
+      const warm = new Array<number>(20).fill(33);
+      const dry = new Array<number>(20).fill(0);
+      const wetFirst = { beforeMm: [...fortnight(0).slice(1), 66], eachMm: dry };
+      expect(endsOf(reached(decompositionDays(warm, wetFirst)))).toEqual([14, 14, 14]);
+      const wetLast = { beforeMm: fortnight(0), eachMm: [...dry.slice(1), 66] };
+      expect(endsOf(reached(decompositionDays(warm, wetLast)))).toEqual([1, 1, 1]);
+    });
+
+    it("pairs each day with its own rain: rain in frost is lost", () => {
+      const days = (temperatures: readonly number[]) =>
+        endsOf(
+          reached(
+            decompositionDays(temperatures, {
+              beforeMm: [66, ...fortnight(0).slice(1)],
+              eachMm: [0, 0],
+            }),
+          ),
+        );
+      // The 66 mm of 14 days ago count on the first day and no longer on the second.
+      expect(days([33, -10])).toEqual([1, 1, 1]);
+      expect(days([-10, 33])).toEqual([0, 0, 0]);
+    });
+
+    it("is wide where nobody measured: dry at the low end, wet enough at the high one", () => {
+      // 33 mm on the only day known: half wet or wholly, in the middle three quarters.
+      const gaps = decompositionDays([33], { beforeMm: [], eachMm: [33] });
+      expect(endsOf(reached(gaps))).toEqual([0.5, 0.75, 1]);
+      expect(endsOf(reached(decompositionDays([33], { beforeMm: fortnight(0), eachMm: [] })))).toEqual([
+        0, 0.5, 1,
+      ]);
+      expect(endsOf(reached(decompositionDays([], { beforeMm: [], eachMm: [] })))).toEqual([0, 0, 0]);
+    });
+
+    it("refuses rain that cannot be", () => {
+      for (const mm of [-1, Number.NaN, Number.POSITIVE_INFINITY])
+        expect(reasonOf(decompositionDays([10], { beforeMm: [5], eachMm: [mm] }))).toBe("science/no-number");
+    });
+  });
+
   it("does not rot in deep frost though the curve is even, and not with a nought above its best", () => {
     expect(reached(rotByTemperature(-45.2))).toBe(0);
     expect(reasonOf(rotByTemperature(10, { shiftC: -40, bestC: 30 }))).toBe("science/no-number");

@@ -171,6 +171,7 @@ export const DECISIONS = [
     rotByRain: [33],
     decompositionDays: {
       args: [[5, 10, 33], share([0.3, 0.6, 1])],
+      more: [[[5, 10, 33], { beforeMm: [0, 12], eachMm: [3, 0, 8] }]],
       ofNothing: "no day has passed, so nothing rots",
     },
     decayRateOf: ["winter-wheat"],
