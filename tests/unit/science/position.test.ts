@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { RADIUS_95_PER_68 } from "../../../src/science/constants.ts";
 import { distanceM, turnedDeg } from "../../../src/science/position/distance.ts";
 import { type Fix, standingStill } from "../../../src/science/position/standing-still.ts";
 import { reached, reasonOf } from "./counts.ts";
@@ -49,6 +50,12 @@ describe("standing still", () => {
     // All fixes on one place: no scatter, no complaint.
     const same = [1, 2, 3, 4].map((second) => fix(0, 0, second));
     expect(reached(standingStill(same))).toMatchObject({ spreadM: 0, cautions: [] });
+  });
+
+  it("takes a 95 % radius for 1.62 times one of 68 %: χ² of 2 degrees, 5.9915 over 2.2789", () => {
+    expect(RADIUS_95_PER_68).toBeCloseTo(Math.sqrt(5.9915 / 2.2789), 3);
+    // One standard deviation on a line holds 68.27 %, χ² of 2.2958 on the plane: 1.615, not taken here.
+    expect(RADIUS_95_PER_68).toBeGreaterThan(Math.sqrt(5.9915 / 2.2958) + 0.005);
   });
 
   it("notices somebody who walks on", () => {
