@@ -60,13 +60,14 @@ describe("temperature of rotting", () => {
   );
 
   it.each([
-    [40.1, 45.968, 98.6, 0.583, 0.144],
-    [50, 46.04, 89.96, 0.748, 0.357],
+    [4.5, 7.76, 37, 40.1, 45.968, 98.6, 0.583],
+    [10, 7.8, 32.2, 50, 46.04, 89.96, 0.748],
   ])(
-    "in degrees Fahrenheit, %f, shift %f, best %f, it would be %f instead of %f",
-    (meanF, shift, best, wrong, right) => {
-      expect(reached(rotByTemperature(meanF, { shiftC: shift, bestC: best }))).toBeCloseTo(wrong, 2);
-      expect(wrong).toBeGreaterThan(2 * right);
+    "%f °C, shift %f, best %f: the same in degrees Fahrenheit would say more than twice as much",
+    (meanC, shiftC, bestC, meanF, shiftF, bestF, wrong) => {
+      const inF = reached(rotByTemperature(meanF, { shiftC: shiftF, bestC: bestF }));
+      expect(inF).toBeCloseTo(wrong, 2);
+      expect(inF).toBeGreaterThan(2 * reached(rotByTemperature(meanC, { shiftC, bestC })));
     },
   );
 });

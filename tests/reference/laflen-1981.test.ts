@@ -4,20 +4,21 @@
  * coefficient of variation between lines near 12.5 %, and so does the rest of the row (worked out from it).
  */
 import { describe, expect, it } from "vitest";
-import { PLANNING_SPREAD } from "../../src/science/constants.ts";
-import { studentQuantile } from "../../src/science/statistics/distributions.ts";
-import { reached } from "../unit/science/counts.ts";
+import { linesNeeded } from "../../src/science/ground-cover/lines-needed.ts";
+import { PLAIN, reached } from "../unit/science/counts.ts";
 
-/** Spread of a line at half cover and 100 marks, over the cover: what the planning spread says. */
-const variation = (PLANNING_SPREAD * Math.sqrt((0.5 * 0.5) / 100)) / 0.5;
-const percentError = (lines: number) =>
-  (100 * reached(studentQuantile(0.975, lines - 1)) * variation) / Math.sqrt(lines);
+/** Lines in all that know half a cover to so many percent of its value, before the first one is counted. */
+const linesFor = (percent: number): number =>
+  reached(linesNeeded([], "residue", PLAIN, { giveOrTake: (percent / 100) * 0.5, marksPerLine: 100 })).more
+    .middle;
 
 it("plans with a coefficient of variation of 12.5 %", () => {
-  expect(variation).toBeCloseTo(0.125, 12);
+  const wanted = { giveOrTake: 0.05, marksPerLine: 100 };
+  expect(reached(linesNeeded([], "residue", PLAIN, wanted)).spread / 0.5).toBeCloseTo(0.125, 12);
 });
 
-describe("relative error of a strip", () => {
+describe("lines for a relative error", () => {
+  // Printed to a tenth of a percent: a tenth more is reached, a tenth less needs a line more.
   it.each([
     [3, 31.1],
     [4, 19.9],
@@ -26,12 +27,13 @@ describe("relative error of a strip", () => {
     [8, 10.5],
     [10, 8.9],
   ])("%i lines: %d %%", (lines, error) => {
-    expect(percentError(lines)).toBeCloseTo(error, 0);
-    expect(Math.abs(percentError(lines) - error)).toBeLessThan(0.06);
+    expect(linesFor(error + 0.1)).toBe(lines);
+    expect(linesFor(error - 0.1)).toBe(lines + 1);
   });
 
-  it("lies within a point of the two remembered figures", () => {
-    expect(Math.abs(percentError(3) - 32)).toBeLessThan(1);
-    expect(Math.abs(percentError(5) - 15)).toBeLessThan(1);
+  it("three for the remembered ±32 %, and five within a point of the remembered ±15 %", () => {
+    expect(linesFor(32)).toBe(3);
+    expect(linesFor(16)).toBe(5);
+    expect(linesFor(14)).toBe(6);
   });
 });
