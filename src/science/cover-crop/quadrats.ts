@@ -89,7 +89,7 @@ const estimate = (
  * nothing.
  *
  * How often a 95 % range holds the truth, by simulation of 4000 strips with 3, 4 and 8 quadrats (log-normal;
- * tests/property): 94.6, 95.5 and 94.5 of 100 when quadrats differ by 30 %, 93.4, 94.5 and 92.5 when by 60 %.
+ * tests/property): 94.6, 94.7 and 94.2 of 100 when quadrats differ by 30 %, 94.2, 94.5 and 93.1 when by 60 %.
  *
  * @param quadrats in any order, amounts in dry grams
  * @param frame its width across the rows and their spacing
@@ -122,9 +122,10 @@ export const coverCropMass = (quadrats: readonly Quadrat[], frame: FrameAndRows)
  * Plants per square metre from counts in quadrats, with their spread: all plants over all area. None in any quadrat
  * gives the exact upper bound as if plants grew by chance; quadrats all alike take the spread of plants by chance.
  *
- * How often a 95 % range holds the truth, by simulation of 4000 strips with 3, 4 and 8 quadrats: with 6 plants in the
- * mean 95.0 to 97.2 of 100 by chance and 94.3 to 96.4 in clumps of k = 2; with one plant 94.5 to 96.8 by chance, and in
- * clumps 90.5, 94.1 and 97.7. Fewer than ten plants in all carry a caution (`science/few-plants`).
+ * How often a 95 % range holds the truth, by simulation of 4000 strips with 3, 4 and 8 quadrats (tests/property): with
+ * 6 plants in the mean 96.8, 96.2 and 94.7 of 100 by chance and 96.0, 95.4 and 94.0 in clumps of k = 2; with one plant
+ * 92.9, 95.6 and 96.8 by chance, and in clumps 89.5, 93.7 and 97.1. Fewer than ten plants in all carry a caution
+ * (`science/few-plants`).
  *
  * @param quadrats in any order, amounts whole plants
  * @param frame its width across the rows and their spacing

@@ -19,7 +19,9 @@ export interface HolesSpread extends Worked {
 }
 
 /**
- * A share of holes with its exact range, from three holes on.
+ * A share of holes with its exact range, from three holes on. Holes come in whole ones, so the range holds more than it
+ * promises: by simulation (tests/property) a 95 % range held a share of 10 to 70 % in 97 to 99 of 100 fields of 6 and 10
+ * holes, and nearly always with 3 or 4.
  *
  * @param hits holes that have it, whole, 0 to `holes`
  * @param holes whole, 1 or more

@@ -64,11 +64,11 @@ const logitRange = (strip: StripShare): Result<CoverInterval> => {
  * - Fewer than 10 hits or misses in all: the range is rough (`science/few-hits`, `science/few-misses`).
  *
  * How often a 95 % range holds the truth, by simulation of beta-binomial lines of 100 marks, 3, 5 and 8 lines
- * (tests/property): 94.6 to 96.4 of 100 at 30, 60 and 90 % cover with the planning spread; the same with four
- * times the variance of independent marks. It dips to between 90 and 92 of 100 when only about five hits are
- * to be expected in the whole strip and lines vary three times as much as independent marks. Strips whose lines
- * agree better than chance are the weak spot: 86 to 94 of 100 with the planning spread, and as few as 45 of 100
- * when the ground really varies four times as much as independent marks; they carry their caution.
+ * (tests/property): 94.6 to 97 of 100 at 30, 60 and 90 % cover with the planning spread, 94.8 to 95.8 with four
+ * times the variance of independent marks. It dips to between 92 and 93 of 100 when only five hits or misses are
+ * to be expected in five lines that vary three times as much as independent marks. Strips whose lines agree
+ * better than chance are the weak spot: 86 to 91 of 100 with the planning spread, and 80 with three lines down to
+ * 64 with eight when the ground really varies four times as much as independent marks; they carry their caution.
  *
  * @param lines the lines of one strip on one visit, in any order
  * @param kind which kind of cover

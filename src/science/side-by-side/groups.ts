@@ -62,6 +62,12 @@ const pooled = (a: Result<Sample>, b: Result<Sample>): number =>
  * with one strip of each nothing can tell what the ground did from what was done to it. Spots of several strips
  * must not be put together here: `meansOfStrips` makes one value of each strip first.
  *
+ * How often a range leaves no difference in where there is none, by simulation of 1500 pairs of groups of 3 to 10
+ * (tests/property): the 95 % range 93 to 96 times of 100 and the 80 % range 79 to 83 times with even spreads of 1 and 1
+ * or 1 and 3; 93 to 98 times where both are skewed alike, but only 85 to 91 where one is strongly skewed and varies
+ * three times as much, unless it has the more values. Rings and worms are compared on logs, which takes most of that
+ * away.
+ *
  * @param a values of one group in any order; first less second, or first over second
  * @param b values of the other
  * @returns no range with fewer than three values in a group (`science/too-few-to-compare`) or when neither varies

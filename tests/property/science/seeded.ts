@@ -11,7 +11,8 @@ export const seeded = (seed: number): (() => number) => {
   };
 };
 
-const normal = (random: () => number): number =>
+/** A number from the standard normal distribution (Box & Muller 1958). */
+export const normal = (random: () => number): number =>
   Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 
 /** Gamma with scale 1 (Marsaglia & Tsang 2000; below 1 by the usual power of a uniform). */

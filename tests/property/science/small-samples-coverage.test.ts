@@ -1,6 +1,6 @@
 /**
  * How often ranges of few samples hold the truth, by simulation with fixed seeds. The figures stand in the docstrings of
- * `resample`, `gilbertRange`, `countedRange` and `meanOfRings`; where a range does not reach its level, its result says
+ * `resample`, `gilbertRange`, `countedRange`, `meanOfRings`, `meanOverLines` and `shareOfHoles`; where a range does not reach its level, its result says
  * so.
  */
 import { describe, expect, it } from "vitest";
@@ -13,10 +13,8 @@ import { exactKendall, kendallSum } from "../../../src/science/statistics/kendal
 import { meanOverLines } from "../../../src/science/statistics/mean.ts";
 import { countedRange, gilbertRange, slopesOf } from "../../../src/science/statistics/theil-sen.ts";
 import { reached } from "../../unit/science/counts.ts";
-import { seeded } from "./seeded.ts";
+import { normal, seeded } from "./seeded.ts";
 
-const normal = (random: () => number): number =>
-  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 const many = <T>(n: number, one: (at: number) => T): readonly T[] =>
   Array.from({ length: n }, (_, at) => one(at));
 
@@ -121,18 +119,19 @@ describe.each([3, 4, 6, 10])("%d rings, lines or holes", (n) => {
       });
       return reached(meanOverLines(lines, "mm")).range;
     });
-    expect(share).toBeGreaterThan(0.92);
-    expect(share).toBeLessThan(0.98);
+    expect(share).toBeGreaterThan(0.935);
+    expect(share).toBeLessThan(0.965);
   });
 
-  it("the exact range of a share of holes is never too narrow", () => {
-    for (const truth of [0.1, 0.3, 0.7]) {
+  it("the exact range of a share of holes is never too narrow, and with three holes holds nearly always", () => {
+    for (const truth of [0.1, 0.3, 0.5, 0.7]) {
       const share = held(
         1000,
         truth,
         () => reached(shareOfHoles(many(n, () => random()).filter((one) => one < truth).length, n)).range,
       );
-      expect(share).toBeGreaterThan(0.945);
+      expect(share).toBeGreaterThan(0.965);
+      if (n === 3) expect(share).toBeGreaterThan(0.99);
     }
   });
 });
