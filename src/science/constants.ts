@@ -118,7 +118,7 @@ export const STEPS_OF_NOISE = 2;
 /** Minutes of the *last half hour*. */
 export const LAST_MIN = 30;
 
-/** Three rates agree when they differ by no more than this share of their mean. */
+/** Three rates agree when they differ by no more than this share of their mean (the sheet: of the smallest). */
 export const LEVEL_SPREAD = 0.1;
 
 /** Share of the time run that the three intervals span. Own rule; `levellingOf` says why. */

@@ -50,15 +50,15 @@ export const SOURCES = {
   },
   "wilson-1927": {
     citation: "Wilson (1927), Journal of the American Statistical Association 22: 209-212",
-    mark: "published",
+    mark: "not-checked",
   },
   "clopper-pearson-1934": {
     citation: "Clopper & Pearson (1934), Biometrika 26: 404-413",
-    mark: "published",
+    mark: "not-checked",
   },
   "nist-handbook": {
     citation: "NIST/SEMATECH e-Handbook of Statistical Methods, sections 1.3.5.2 and 1.3.6.7.2",
-    mark: "published",
+    mark: "not-checked",
     address: "https://www.itl.nist.gov/div898/handbook/",
   },
   "largest-remainder": {
@@ -72,7 +72,7 @@ export const SOURCES = {
   },
   "nima-tr8350-2": {
     citation: "NIMA TR8350.2 (third edition, 2000), Department of Defense World Geodetic System 1984",
-    mark: "published",
+    mark: "not-checked",
   },
   geometry: {
     citation: "Plane geometry and the round normal distribution, worked out here",

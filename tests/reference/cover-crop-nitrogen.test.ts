@@ -1,5 +1,5 @@
 /**
- * PNW 636 (Sullivan & Andrews 2012): nothing below 1.5 % N in dry matter, about 35 lb per ton at 3.5 %, straight between;
+ * All published. PNW 636 (Sullivan & Andrews 2012): nothing below 1.5 % N in dry matter, about 35 lb per ton at 3.5 %, straight between;
  * its current edition: 3 to 4 % N give 25 to 40 lb per ton. 1 lb per short ton is half a kilogram per tonne.
  * Managing cover crops profitably: half of the nitrogen in the first season tilled in or on the surface in the South, a
  * quarter on the surface in the North. USDA ARS Akron: percent N = 40 over C:N.

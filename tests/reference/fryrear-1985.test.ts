@@ -1,5 +1,5 @@
 /**
- * Fryrear 1985, Transactions of the ASAE 28: 781-784 (abstract): soil lost by wind `1.81·exp(−0.072·C)` of bare ground,
+ * Fryrear 1985, Transactions of the ASAE 28: 781-784 (published, abstract): soil lost by wind `1.81·exp(−0.072·C)` of bare ground,
  * 8 to 80 % cover; 20 % cover takes 57 % off.
  */
 import { expect, it } from "vitest";

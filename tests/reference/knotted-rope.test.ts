@@ -1,5 +1,5 @@
 /**
- * A printed correction to a wrong answer: 25 hits on a 50 ft rope knotted every 6 in are 25 %, not 50 %,
+ * A printed correction to a wrong answer (published): 25 hits on a 50 ft rope knotted every 6 in are 25 %, not 50 %,
  * https://www.farmprogress.com/story-revisit-how-residue-is-calculated-9-45904 .
  */
 import { expect, it } from "vitest";

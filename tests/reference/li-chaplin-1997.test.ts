@@ -1,5 +1,5 @@
 /**
- * Li & Chaplin 1997 (University of Minnesota): five lines of 50 ft with 100 dots each at a true maize cover of
+ * Li & Chaplin 1997 (University of Minnesota; published, read as an abstract): five lines of 50 ft with 100 dots each at a true maize cover of
  * 30 % err by ±12 % of the value. Independent marks would err by 13.4 % (500 points, 95 %).
  */
 import { expect, it } from "vitest";

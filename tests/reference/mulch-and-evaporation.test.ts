@@ -1,5 +1,5 @@
 /**
- * Mulch against evaporation. Greb (1966), SSSA Proceedings 30: wheat straw of 1,120 kg/ha, 30 % cover, cut the loss of
+ * Mulch against evaporation (all published; FAO-56 read second-hand). Greb (1966), SSSA Proceedings 30: wheat straw of 1,120 kg/ha, 30 % cover, cut the loss of
  * 20 days from wet soil by 16 %, 60 % cover by 33 %, 3,360 kg/ha, 90 % cover, by 49 %. Klocke, Currie & Aiken (2009),
  * Transactions of the ASABE 52(1): 103-110: 25 to 75 % cover gave small reductions, full cover 50 to 65 %. FAO-56,
  * chapter 11: 5 % for each 10 % covered.

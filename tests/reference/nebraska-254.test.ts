@@ -1,6 +1,6 @@
 /**
- * University of Nebraska-Lincoln, Biological Systems Engineering, faculty publication 254: with 50 marks each
- * hit is worth 2 %. Kansas State University, eUpdate 426: 45 cm of a 100 cm stick is 45 %.
+ * University of Nebraska-Lincoln, Biological Systems Engineering, faculty publication 254 (published): with 50 marks each
+ * hit is worth 2 %. Kansas State University, eUpdate 426 (published): 45 cm of a 100 cm stick is 45 %.
  */
 import { expect, it } from "vitest";
 import { coverOfLine } from "../../src/science/ground-cover/strip.ts";

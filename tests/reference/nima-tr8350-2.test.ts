@@ -1,6 +1,6 @@
 /**
  * WGS 84: NIMA TR8350.2 (third edition, 2000) gives a = 6 378 137 m and 1/f = 298.257223563; first
- * eccentricity squared 0.00669437999014. Lengths of a degree and of a second as printed in public tables:
+ * eccentricity squared 0.00669437999014 (from memory). Lengths of a degree and of a second as printed in public tables:
  * a degree of latitude 110 574 m at the equator, about 111 132 m at 45°, 111 694 m at the pole, and by the
  * series 111132.92 − 559.82 cos 2φ + 1.175 cos 4φ − 0.0023 cos 6φ (right to a centimetre); of longitude
  * 111 320 m at the equator and by the series 111412.84 cos φ − 93.5 cos 3φ + 0.118 cos 5φ; a second of

@@ -1,4 +1,4 @@
-/** NIST/SEMATECH e-Handbook 1.3.6.7.4, critical values of chi-square (as in the table of upper critical values). */
+/** NIST/SEMATECH e-Handbook 1.3.6.7.4, upper critical values of chi-square (from memory). */
 import { expect, it } from "vitest";
 import { chiSquareProbability } from "../../src/science/statistics/distributions.ts";
 import { reached, reasonOf } from "../unit/science/counts.ts";

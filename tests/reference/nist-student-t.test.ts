@@ -1,5 +1,5 @@
 /**
- * NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2, upper critical values of Student's t.
+ * NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2, upper critical values of Student's t (from memory).
  * The handbook's column for 0.001 is left out: it prints 318.313 for one degree of freedom where the
  * distribution gives 318.309, and is off in the third decimal from 7 degrees of freedom on.
  */

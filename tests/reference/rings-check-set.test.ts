@@ -1,7 +1,7 @@
 /**
  * Check set for means of rings: rates 12, 20, 35, 50, 180 mm/h (constructed). Geometric mean and spread of logs
  * by exact arithmetic, the range with t = 2.776 for four degrees of freedom (NIST/SEMATECH e-Handbook,
- * 1.3.6.7.2, published table).
+ * 1.3.6.7.2, from memory).
  */
 import { expect, it } from "vitest";
 import { meanOfRings } from "../../src/science/infiltration/replicates.ts";

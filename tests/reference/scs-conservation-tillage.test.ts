@@ -1,5 +1,5 @@
 /**
- * Soil Conservation Service definition of conservation tillage as printed in University of Nebraska-Lincoln
+ * Soil Conservation Service definition of conservation tillage (published) as printed in University of Nebraska-Lincoln
  * G-20 (1990): at least 30 % of the surface covered by residue after planting.
  */
 import { expect, it } from "vitest";

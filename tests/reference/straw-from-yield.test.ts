@@ -1,4 +1,4 @@
-/** Straw and stover from the yield of grain, as extension services print it; the citation stands beside each value. */
+/** Straw and stover from the yield of grain, as extension services print it (published); the citation stands beside each value. */
 import { expect, it } from "vitest";
 import { strawGrown } from "../../src/science/residue/straw-grown.ts";
 import { strawWaysOf } from "../../src/science/residue/straw-ways.ts";

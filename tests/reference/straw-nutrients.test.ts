@@ -1,4 +1,4 @@
-/** Nutrients in straw and stover; the citation stands beside each value. */
+/** Nutrients in straw and stover (published); the citation stands beside each value. */
 import { expect, it } from "vitest";
 import { afterRain, asElement, nutrientPerTonne, nutrientTaken } from "../../src/science/straw/nutrients.ts";
 import { reached } from "../unit/science/counts.ts";

@@ -1,5 +1,5 @@
 /**
- * Stroud 2019, PLoS ONE 14(2): e0203909, and the survey results published with it: holes of 20 × 20 × 20 cm in
+ * Stroud 2019, PLoS ONE 14(2): e0203909 (published), and the survey results printed with it: holes of 20 × 20 × 20 cm in
  * spring, mean 9 worms per hole, high above 16 (400 per m²).
  */
 import { expect, it } from "vitest";

@@ -1,5 +1,5 @@
 /**
- * Student 1908 (R, datasets::sleep): hours of sleep gained by ten people with two drugs. Values as R prints them;
+ * Student 1908 (R, datasets::sleep): hours of sleep gained by ten people with two drugs. Values as R prints them (published);
  * the exact signed rank, with the one zero dropped, is 2/2⁹.
  */
 import { expect, it } from "vitest";

@@ -77,7 +77,7 @@ export const NEARLY_FULL_COVER = 0.9;
 /** Low end of the cut at full cover. Own rule. */
 export const LEAST_FULL_CUT = 0.3;
 
-/** Depletion fraction: `p = p_table + 0.04·(5 − ET_c)`, held between 0.1 and 0.8. */
+/** Depletion fraction: `p = p_table + 0.04·(5 − ET_c)`, held between 0.1 and 0.8. From memory. */
 export const DEPLETION_PER_MM = 0.04;
 export const DEPLETION_AT_MM = 5;
 export const LEAST_DEPLETION = 0.1;

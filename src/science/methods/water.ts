@@ -134,7 +134,7 @@ export const WATER_METHODS = {
   "kept-by-mulch": {
     formulas: ["W = m·ΣE", "TEW_m = TEW·(1 − r·C)"],
     constants: [{ symbol: "r", value: k.CUT_PER_COVER, unit: "1", source: "fao-56" }],
-    sources: ["fao-56", "cool-seedbed"],
+    sources: ["fao-56", "fao-56-from-memory", "cool-seedbed"],
   },
   "available-water": {
     formulas: [
@@ -144,8 +144,8 @@ export const WATER_METHODS = {
       "K_s = (TAW − D_r) / ((1 − p)·TAW)",
     ],
     constants: [
-      { symbol: "q", value: k.DEPLETION_PER_MM, unit: "d/mm", source: "fao-56" },
-      { symbol: "e", value: k.DEPLETION_AT_MM, unit: "mm/d", source: "fao-56" },
+      { symbol: "q", value: k.DEPLETION_PER_MM, unit: "d/mm", source: "fao-56-from-memory" },
+      { symbol: "e", value: k.DEPLETION_AT_MM, unit: "mm/d", source: "fao-56-from-memory" },
       { symbol: "p_least", value: k.LEAST_DEPLETION, unit: "1", source: "fao-56-from-memory" },
       { symbol: "p_most", value: k.MOST_DEPLETION, unit: "1", source: "fao-56-from-memory" },
     ],

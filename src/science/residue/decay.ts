@@ -157,7 +157,7 @@ const RATES: Readonly<Partial<Record<ResidueCrop, Span>>> = {
  *
  * @returns `science/no-figure-for-crop` where none is known
  *
- * Source: models of residue decay, read in quotations; the person can change it.
+ * Source: models of residue decay, not yet checked; the ends are a quarter to either side (own rule) but for maize.
  *
  * @example
  * decayRateOf("winter-wheat").value.middle // => 0.0085

@@ -69,10 +69,11 @@ const fryrear = (share: number): number =>
 const flat = (share: number): number => Math.exp(-WIND_FLAT_RATE * PERCENT * Math.min(share, WIND_TO));
 
 /**
- * Soil that wind takes from covered ground, as a share of what it takes from the same ground bare. Two published
- * curves make the band: `S = min(1, a·exp(−b·C))`, which is the middle, and `S = exp(−c·C)`, C in percent. The first
- * was measured from 8 to 80 %: below 8.2 % it would say more than bare ground and is held at 1, above 80 % both are
- * held at what they say there (`science/outside-published-range`). Standing stubble does more than this says.
+ * Soil that wind takes from covered ground, as a share of what it takes from the same ground bare. Two curves
+ * make the band, one published and one from memory: `S = min(1, a·exp(−b·C))`, which is the middle, and
+ * `S = exp(−c·C)`, C in percent. The first was measured from 8 to 80 %: below 8.2 % it would say more than bare
+ * ground and is held at 1, above 80 % both are held at what they say there (`science/outside-published-range`).
+ * Standing stubble does more than this says.
  *
  * @param cover share of the ground under residue or stone, lying flat
  * @returns a share of the loss; `science/not-a-range` for a cover outside 0 to 1

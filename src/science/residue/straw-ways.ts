@@ -28,7 +28,8 @@ const HARVEST_INDEX: Readonly<Partial<Record<ResidueCrop, Span>>> = {
  * up to a straw:grain of 2.00 (Wysocki 1989), the middle between the rules of 1.1 to 1.5 in use. Maize: 45 and
  * 47.3 lb dry per bushel of 56 lb (Nebraska, Illinois). Sorghum: 45 of 56 (Nebraska). Soybean: 66.7 lb per
  * bushel of 60 lb (Nebraska). Oilseed rape: straw and chaff 65 to 70 lb per bushel of 50 lb (prairie figures),
- * up to the 1:2 of European rules. Spring wheat: 85 to 90 lb straw and chaff per bushel of 60 lb.
+ * up to the 1:2 of European rules. Spring wheat: 85 to 90 lb straw and chaff per bushel of 60 lb. Sorghum and
+ * soybean have one figure each: their ends are a quarter to either side, a rule of this product.
  */
 const STRAW_PER_GRAIN: Readonly<Partial<Record<ResidueCrop, Span>>> = {
   "winter-wheat": span(0.87, 1.25, 2),

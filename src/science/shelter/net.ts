@@ -41,7 +41,8 @@ export const gainOf = (crop: ShelteredCrop): Ranged => {
 /**
  * How far, in tree heights, trees take more than they give, and how far they give.
  *
- * Source: yield monitors, south-west Minnesota 2007 (1 to 1.5; gains at 6 to 12); the person can change both.
+ * Source: yield monitors, south-west Minnesota 2007, for 1 to 1.5 and for gains at 6 to 12; that shelter ends at 10
+ * to 15 is a rule of this product. The person can change both.
  *
  * @example
  * usualZones().shelter // => { low: 10, middle: 12, high: 15 }

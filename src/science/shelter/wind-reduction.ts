@@ -5,7 +5,10 @@ import { type Ranged, ranged, type Span } from "../residue/ranged.ts";
 
 type Point = readonly [heights: number, reduction: number];
 
-/** Moderately dense belt: Iowa State University Extension, Farmstead windbreaks, Table 1. */
+/**
+ * Moderately dense belt: Iowa State University Extension, Farmstead windbreaks, Table 1. The columns were scrambled in
+ * the copy that was read; their order is inferred.
+ */
 const FARMSTEAD: readonly Point[] = [
   [5, 0.78],
   [10, 0.66],

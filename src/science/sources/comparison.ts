@@ -38,7 +38,8 @@ export const COMPARISON_SOURCES = {
     address: "https://www.sare.org/Learning-Center/Bulletins/How-to-Conduct-Research-on-Your-Farm-or-Ranch",
   },
   "fay-2010": {
-    citation: "Fay (2010), The R Journal 2: 53-58: chance and range by one rule",
+    citation:
+      "Fay, vignettes of the R packages rateratio.test and exactci: chance and range by one rule (his article of 2010 was not read)",
     mark: "published",
   },
   "mccullagh-nelder-1989": {

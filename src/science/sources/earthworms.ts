@@ -8,7 +8,7 @@ export const EARTHWORM_SOURCES = {
   },
   "mustard-water": {
     citation: "Mustard water on 0.5 × 0.5 m: 53 g of powder made up to 7 L, a wait of about 20 minutes",
-    mark: "common-practice",
+    mark: "published",
   },
   "stroud-2019": {
     citation: "Stroud (2019), PLoS ONE 14(2): e0203909, with the survey results that went with it",

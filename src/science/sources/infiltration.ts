@@ -13,12 +13,18 @@ export const INFILTRATION_SOURCES = {
     mark: "not-checked",
     address: "https://www.fao.org/4/s8684e/s8684e0a.htm",
   },
+  "fao-basic-rates": {
+    citation: "The same manual, annex 2, table 7: basic infiltration rates, read in three quotations",
+    mark: "published",
+    address: "https://www.fao.org/4/s8684e/s8684e0a.htm",
+  },
   "astm-d3385": {
     citation: "ASTM D3385: infiltration rate of soils in field using double-ring infiltrometer",
     mark: "not-checked",
   },
   "minnesota-percolation": {
-    citation: "Minnesota percolation sheet: three rates in a row that differ by no more than 10 %",
+    citation:
+      "Minnesota percolation sheet: three rates in a row that differ by no more than 10 % of the smallest",
     mark: "published",
     address: "https://publicinfo.ci.orono.mn.us/WebLink/0/doc/90702/Page33.aspx",
   },

@@ -5,11 +5,11 @@ export const PLANS_SOURCES = {
   "snyder-1987": {
     citation:
       "Snyder (1987), Map Projections: A Working Manual, USGS Professional Paper 1395, pp. 16-19, 187-190",
-    mark: "published",
+    mark: "not-checked",
   },
   "vincenty-1975": {
     citation: "Vincenty (1975), Survey Review 23(176): 88-93",
-    mark: "published",
+    mark: "not-checked",
   },
   "declination-definition": {
     citation: "Magnetic declination counted positive to the east, as the World Magnetic Model does",

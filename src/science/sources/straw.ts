@@ -104,7 +104,7 @@ export const STRAW_SOURCES = {
   },
   "carbon-floor-maize": {
     citation:
-      "Wilhelm et al. (2007), Agronomy Journal 99: 1665-1667; Karlen, USDA-ARS, 2.3 and 3.5 tons per acre; Johnson et al. (2014), BioEnergy Research",
+      "Wilhelm et al. (2007), Agronomy Journal 99: 1665-1667, which figure is for which system from memory; Karlen, USDA-ARS, 2.3 and 3.5 tons per acre; Johnson et al. (2014), BioEnergy Research (abstract)",
     mark: "published",
     address: "https://scilit.net/publications/a3cac99e843923791fceeef3a2b44e52",
   },

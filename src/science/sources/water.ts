@@ -9,7 +9,7 @@ export const WATER_SOURCES = {
   },
   "fao-56-table-19": {
     citation:
-      "FAO-56, Table 19, read second-hand in two copies: water held by soils, readily and totally evaporable water",
+      "FAO-56, Table 19, read second-hand: water held by soils in two copies, readily and totally evaporable water in one",
     mark: "published",
   },
   "fao-56-table-22": {
@@ -19,7 +19,7 @@ export const WATER_SOURCES = {
   },
   "fao-56-from-memory": {
     citation:
-      "FAO-56: bounds of the depletion fraction and of the coefficient of wet soil, usual wind of 2 m/s, local calibration of Hargreaves",
+      "FAO-56: shift and bounds of the depletion fraction, bounds of the coefficient of wet soil, usual wind of 2 m/s, local calibration of Hargreaves, mulch and evaporation in chapter 10",
     mark: "not-checked",
   },
   "asce-2005": {
@@ -72,7 +72,8 @@ export const WATER_SOURCES = {
     mark: "published",
   },
   "farmstead-windbreaks": {
-    citation: "Iowa State University Extension, Farmstead windbreaks: planning, Table 1",
+    citation:
+      "Iowa State University Extension, Farmstead windbreaks: planning, Table 1; columns scrambled in the copy, their order inferred",
     mark: "published",
     address: "https://studylib.net/doc/11301295/farmstead-windbreaks--planning",
   },

@@ -58,7 +58,8 @@ const FLOORS: readonly Floor[] = [
  *
  * @returns kg/ha; `science/no-carbon-floor` for any other crop or system: a floor of maize says nothing of wheat
  *
- * Source: Wilhelm et al. 2007; Karlen (USDA-ARS); Johnson et al. 2014; the mouldboard figures from memory.
+ * Source: Wilhelm et al. 2007 (which figure is for which system from memory); Karlen (USDA-ARS); Johnson et al. 2014;
+ * the mouldboard figures from memory, a quarter to either side (own rule).
  *
  * @example
  * carbonFloor({ rotation: "continuous-maize", tillage: "no-till-or-chisel" }).value.middle // => 5250

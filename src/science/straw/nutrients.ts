@@ -26,7 +26,8 @@ const one = (source: SourceId, value: number): Content =>
 /**
  * kg per tonne of straw as it leaves the field. Wheat N, and the high ends of P₂O₅ and K₂O: Ohio and Illinois; the
  * low ends and the European straws: PDA 2020. Maize: Nebraska and Iowa. N of barley, oats, rye, peas and beans:
- * IPCC Table 11.2, on dry matter, the low end for straw of 84 % dry matter.
+ * IPCC Table 11.2, on dry matter, the low end for straw of 84 % dry matter. Single figures reach a quarter to
+ * either side, a rule of this product.
  */
 const CONTENTS: Readonly<Partial<Record<ResidueCrop, Readonly<Partial<Record<Nutrient, Content>>>>>> = {
   "winter-wheat": {

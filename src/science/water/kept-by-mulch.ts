@@ -143,7 +143,7 @@ const BESIDE: readonly Caution[] = [
  * @returns mm over the period, with the cautions of both and those of a cool, later seedbed in spring and of local
  * advice; `science/not-a-range` for what cannot be
  *
- * Source: FAO-56, chapters 10 and 11; Klocke et al. 2009.
+ * Source: FAO-56, chapter 11, and 10 from memory; Klocke et al. 2009.
  *
  * @example
  * import { assumed } from "../residue/ranged.ts";

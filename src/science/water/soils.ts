@@ -82,7 +82,7 @@ const between = ([low, high]: Ends): Span => ({ low, middle: (low + high) / 2, h
 /**
  * Water of a texture class; the middles lie halfway between the ends of the table.
  *
- * Source: FAO-56, Table 19, read second-hand in two copies; the person can change each.
+ * Source: FAO-56, Table 19, read second-hand, REW and TEW in one copy only; the person can change each.
  *
  * @example
  * soilWaterOf("silt-loam").surfaceWater // => { low: 18, high: 25, unit: "mm" }

@@ -53,7 +53,7 @@ export const strawMethods: Readonly<Record<Id, MethodWords>> = {
   },
   "wind-erosion": {
     title: "Soil loss by wind under cover",
-    says: "Loss as a share of that of the same ground bare, by two published curves.",
+    says: "Loss as a share of that of the same ground bare, by two curves: one published, one from memory.",
   },
   "straw-ledger": {
     title: "Straw ledger",
