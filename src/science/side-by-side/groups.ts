@@ -99,7 +99,7 @@ export const compareGroups = (
   if (!value.ok) return value;
   const test = welch(x, y);
   const method: MethodId = scale === "ratio" ? "welch-ratio-t" : "welch-t";
-  const methods: MethodId[] = [method, "two-group-permutation", "words-of-difference"];
+  const methods: MethodId[] = [method, "two-group-permutation", "rank-sum", "words-of-difference"];
   return ok({
     scale,
     value: value.value,

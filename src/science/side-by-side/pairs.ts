@@ -114,7 +114,7 @@ export const comparePairs = (
   if (!each.every((point) => Number.isFinite(point.value))) return failed("science/no-number");
   const test = pairedStudent(differences, size);
   const method: MethodId = scale === "ratio" ? "paired-ratios-t" : "paired-t";
-  const methods: MethodId[] = [method, "sign-flip", "words-of-difference"];
+  const methods: MethodId[] = [method, "sign-flip", "signed-rank", "words-of-difference"];
   const spread = sampleOf(differences);
   return ok({
     scale,

@@ -47,6 +47,7 @@ export const ringInStorm = (
       ? [{ code: "science/storm-beyond-readings", facts: { mm: Math.round(deepestMm * 10) / 10 } }]
       : [];
   const methods: MethodId[] = [...chosen.methods, ...rain.methods, "time-compression"];
+  if (chosen.model === "green-ampt") methods.push("green-ampt-ponding");
   return {
     ...absorbed,
     model: chosen.model,

@@ -2,6 +2,7 @@
 import { failed, ok, type Result } from "../../record/result.ts";
 import { HARGREAVES_OFF } from "../constants/water.ts";
 import type { Caution } from "../estimate.ts";
+import { type MethodId, sourcesOf } from "../methods.ts";
 import { assumed, type Limits, type Ranged, ranged, usable } from "../residue/ranged.ts";
 import {
   actualVapourPressure,
@@ -88,6 +89,13 @@ const MOIST_NIGHTS: Caution = { code: "science/humidity-not-read", facts: {} };
 const USUAL_WIND: Caution = { code: "science/wind-not-read", facts: {} };
 const SUN_GUESSED: Caution = { code: "science/sun-not-read", facts: {} };
 
+/** An answer with the methods of its parts in front of its own. */
+const madeOf = (answer: Ranged, parts: readonly MethodId[]): Ranged => ({
+  ...answer,
+  methods: [...parts, ...answer.methods],
+  sources: [...new Set([...answer.sources, ...sourcesOf(parts)])],
+});
+
 const byHargreaves = (
   day: DayWeather,
   at: DayAndPlace,
@@ -104,7 +112,7 @@ const byHargreaves = (
   const { low, middle, high } = hargreavesFactor;
   const made = { from: [hargreavesFactor], method: "hargreaves", cautions: [CALIBRATE] } as const;
   const answer = ranged([et.value * low, et.value * middle, et.value * high], "mm/d", made);
-  return ok({ ...answer, way: "hargreaves" });
+  return ok({ ...madeOf(answer, ["extraterrestrial-radiation"]), way: "hargreaves" });
 };
 
 /** The parts that do not depend on what was not read. */
@@ -143,9 +151,9 @@ const byPenmanMonteith = (
   at: DayAndPlace,
   { wind2m, radiationCoefficient }: StandIns,
 ): Result<ReferenceEvapotranspiration> => {
-  const parts = known(day, at);
-  if (!parts.ok) return parts;
-  const { raMJ, daylightH, clearSkyMJ, actualKPa } = parts.value;
+  const read = known(day, at);
+  if (!read.ok) return read;
+  const { raMJ, daylightH, clearSkyMJ, actualKPa } = read.value;
   const { sun, wind } = day;
   const et = (windMs: number, coefficient: number): Result<number> => {
     const solar =
@@ -160,7 +168,7 @@ const byPenmanMonteith = (
     const net = netRadiation({ ...day, actualKPa, solarMJ: solar.value, clearSkyMJ });
     if (!net.ok) return net;
     return penmanMonteith({
-      ...parts.value,
+      ...read.value,
       netRadiationMJ: net.value,
       soilHeatMJ: 0,
       wind2m: speed.value,
@@ -185,7 +193,14 @@ const byPenmanMonteith = (
   ];
   const made = { from: from.map(([one]) => one), method: "penman-monteith", cautions } as const;
   const answer = ranged([span.low, span.middle, span.high], "mm/d", made);
-  return ok({ ...answer, way: "penman-monteith" });
+  const parts: readonly MethodId[] = [
+    "vapour-pressure",
+    "air-pressure",
+    ...(wind === null ? [] : (["wind-at-2-m"] as const)),
+    "extraterrestrial-radiation",
+    "net-radiation",
+  ];
+  return ok({ ...madeOf(answer, parts), way: "penman-monteith" });
 };
 
 /**
