@@ -3,6 +3,7 @@ import type { Method } from "./method.ts";
 import { COMPARISON_METHODS } from "./methods/comparison.ts";
 import { EARTHWORM_METHODS } from "./methods/earthworms.ts";
 import { GROUND_COVER_METHODS } from "./methods/ground-cover.ts";
+import { GROUND_COVER_LATE } from "./methods/ground-cover-late.ts";
 import { INFILTRATION_METHODS } from "./methods/infiltration.ts";
 import { PLANS_METHODS } from "./methods/plans.ts";
 import { STORMS_METHODS } from "./methods/storms.ts";
@@ -14,6 +15,7 @@ export type { Constant, Method } from "./method.ts";
 
 export const METHODS = {
   ...GROUND_COVER_METHODS,
+  ...GROUND_COVER_LATE,
   ...EARTHWORM_METHODS,
   ...INFILTRATION_METHODS,
   ...COMPARISON_METHODS,

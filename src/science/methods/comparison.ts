@@ -3,6 +3,7 @@
 import * as constant from "../constants/comparison.ts";
 import { CONFIDENCE_LEVEL } from "../constants.ts";
 import type { Constant, Method } from "../method.ts";
+import { DRAWS } from "../statistics/sign-flip.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -10,6 +11,8 @@ const LEVEL = {
   unit: "1",
   source: "own-rule",
 } as const satisfies Constant;
+
+const DRAWN = { symbol: "N_drawn", value: DRAWS, unit: "1", source: "own-rule" } as const satisfies Constant;
 
 export const COMPARISON_METHODS = {
   "welch-t": {
@@ -39,12 +42,12 @@ export const COMPARISON_METHODS = {
   },
   "sign-flip": {
     formulas: ["P = N(|Σ ± d_i| ≥ |Σd_i|) / 2^n", "P_least = 2^{1−n}"],
-    constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }],
+    constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }, DRAWN],
     sources: ["fisher-1935"],
   },
   "two-group-permutation": {
     formulas: ["P = N(|d_shared| ≥ |d|) / K"],
-    constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }],
+    constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }, DRAWN],
     sources: ["fisher-1935"],
   },
   "signed-rank": {
@@ -151,7 +154,7 @@ export const COMPARISON_METHODS = {
       "a = ΣU^3/n^3 / (6·(ΣU²/n²)^{3/2})",
       "q_α = Φ(z_0 + (z_0 + z) / (1 − a·(z_0 + z)))",
     ],
-    constants: [],
+    constants: [{ symbol: "n_few", value: constant.FEW_TO_RESAMPLE, unit: "1", source: "own-rule" }],
     sources: ["efron-tibshirani-1993"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

@@ -17,7 +17,10 @@ export const EARTHWORM_METHODS = {
   },
   "holes-mean-log-t": {
     formulas: ["m = Σ x_i / n", "s² = Σ(x_i − m)² / (n−1)", "m·exp(± t_{n−1}·s / (m·√n))"],
-    constants: [LEVEL],
+    constants: [
+      LEVEL,
+      { symbol: "n_least", value: constant.SAMPLES_FOR_A_RANGE, unit: "1", source: "own-rule" },
+    ],
     sources: ["nist-handbook", "own-rule"],
   },
   "holes-mean-alike": {
@@ -61,6 +64,7 @@ export const EARTHWORM_METHODS = {
     constants: [
       { symbol: "same side", value: constant.SAME_SIDE_SHARE, unit: "1", source: "own-rule" },
       { symbol: "same depth", value: constant.SAME_DEPTH_SHARE, unit: "1", source: "own-rule" },
+      { symbol: "apart", value: constant.GUIDES_APART, unit: "1", source: "own-rule" },
     ],
     sources: [],
   },
@@ -77,6 +81,7 @@ export const EARTHWORM_METHODS = {
       { symbol: "d", value: constant.WORMS_GIVE_OR_TAKE, unit: "1", source: "own-rule" },
       { symbol: "b", value: constant.BAND_LEVEL, unit: "1", source: "own-rule" },
       { symbol: "n_seen", value: constant.HOLES_UNTIL_SEEN, unit: "1", source: "own-rule" },
+      { symbol: "N_most", value: constant.MOST_HOLES, unit: "1", source: "own-rule" },
     ],
     sources: ["krebs", "stroud-2019", "nist-handbook", "own-rule"],
   },

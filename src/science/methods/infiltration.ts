@@ -9,10 +9,17 @@ const LEVEL = {
   source: "own-rule",
 } as const satisfies Constant;
 
+const FEWEST = {
+  symbol: "n_least",
+  value: constant.SAMPLES_FOR_A_RANGE,
+  unit: "1",
+  source: "own-rule",
+} as const satisfies Constant;
+
 export const INFILTRATION_METHODS = {
   "ring-area": {
     formulas: ["A = π·d_1·d_2 / 4", "A_b = A_o − A_w"],
-    constants: [],
+    constants: [{ symbol: "e", value: constant.OUT_OF_ROUND, unit: "1", source: "own-rule" }],
     sources: ["geometry", "astm-d3385"],
   },
   "ring-measured-pour": {
@@ -25,6 +32,9 @@ export const INFILTRATION_METHODS = {
     constants: [
       { symbol: "t_fill", value: constant.JOINED_MIN, unit: "min", source: "own-rule" },
       { symbol: "e", value: constant.RULER_STEP_MM, unit: "mm", source: "own-rule" },
+      { symbol: "k", value: constant.STEPS_OF_NOISE, unit: "1", source: "own-rule" },
+      { symbol: "r_up", value: constant.RATE_ROSE, unit: "1", source: "own-rule" },
+      { symbol: "t_gap", value: constant.START_GAP_MIN, unit: "min", source: "own-rule" },
     ],
     sources: ["fao-manual-5", "own-rule"],
   },
@@ -61,7 +71,10 @@ export const INFILTRATION_METHODS = {
   },
   "ring-until-level": {
     formulas: ["F = S·√t + B·t", "T = (c·S / B)²"],
-    constants: [{ symbol: "c", value: constant.ROOT_TIME_SHARE, unit: "1", source: "own-rule" }],
+    constants: [
+      { symbol: "c", value: constant.ROOT_TIME_SHARE, unit: "1", source: "own-rule" },
+      { symbol: "T_most", value: constant.LONGEST_MIN, unit: "min", source: "own-rule" },
+    ],
     sources: ["philip-1957", "own-rule"],
   },
   "ring-side-flow": {
@@ -76,7 +89,7 @@ export const INFILTRATION_METHODS = {
   },
   "rings-log-t": {
     formulas: ["y_i = ln(x_i)", "exp(ȳ ± t_{n−1}·s/√n)"],
-    constants: [LEVEL],
+    constants: [LEVEL, FEWEST],
     sources: ["wuest-2005", "nist-handbook"],
   },
   "smallest-ratio": {

@@ -2,12 +2,20 @@
 
 import * as storm from "../constants/storms.ts";
 import * as constant from "../constants.ts";
-import type { Constant, Method } from "../method.ts";
+import { type Constant, type Method, table } from "../method.ts";
 
 const LEVEL = {
   symbol: "1−α",
   value: constant.CONFIDENCE_LEVEL,
   unit: "1",
+  source: "own-rule",
+} as const satisfies Constant;
+
+const ALPHA = table("α*", 4, "elrick-1989");
+const BEERKAN_DEEPEST = {
+  symbol: "d_most",
+  value: storm.BEERKAN_DEEPEST_MM,
+  unit: "mm",
   source: "own-rule",
 } as const satisfies Constant;
 
@@ -56,7 +64,7 @@ export const STORMS_METHODS = {
     formulas: [
       "K = θ_d / ((1 − θ_d)·t) · (D/θ_d − (D + 1/α*)/(1 − θ_d) · ln(1 + (1 − θ_d)·D / (θ_d·(D + 1/α*))))",
     ],
-    constants: [],
+    constants: [ALPHA],
     sources: ["bagarello-2004", "elrick-1989"],
   },
   "kfs-steady-ring": {
@@ -64,6 +72,9 @@ export const STORMS_METHODS = {
     constants: [
       { symbol: "C_1", value: storm.RING_SHAPE_DEPTH, unit: "1", source: "reynolds-elrick-1990" },
       { symbol: "C_2", value: storm.RING_SHAPE_RADIUS, unit: "1", source: "reynolds-elrick-1990" },
+      ALPHA,
+      { symbol: "H_least", value: storm.STEADY_RING_HEAD_MM, unit: "mm", source: "reynolds-elrick-1990" },
+      { symbol: "d_least", value: storm.STEADY_RING_DEPTH_MM, unit: "mm", source: "reynolds-elrick-1990" },
     ],
     sources: ["reynolds-elrick-1990", "elrick-1989"],
   },
@@ -85,6 +96,8 @@ export const STORMS_METHODS = {
     constants: [
       { symbol: "γ", value: storm.BEERKAN_GAMMA, unit: "1", source: "ssbi-2017" },
       { symbol: "γ_w", value: storm.BEERKAN_GAMMA_W, unit: "1", source: "ssbi-2017" },
+      ALPHA,
+      BEERKAN_DEEPEST,
     ],
     sources: ["ssbi-2017", "elrick-1989"],
   },
@@ -93,6 +106,8 @@ export const STORMS_METHODS = {
     constants: [
       { symbol: "B", value: storm.TRANSIENT_BEERKAN_SLOPE, unit: "1", source: "sbi-2014" },
       { symbol: "C", value: storm.TRANSIENT_BEERKAN_EDGE, unit: "1", source: "sbi-2014" },
+      ALPHA,
+      BEERKAN_DEEPEST,
     ],
     sources: ["sbi-2014", "elrick-1989"],
   },
@@ -101,12 +116,14 @@ export const STORMS_METHODS = {
     constants: [
       { symbol: "T_0", value: storm.KELVIN_AT_0_C, unit: "K", source: "iapws-2008" },
       { symbol: "T_1", value: storm.VISCOSITY_SCALE_K, unit: "K", source: "iapws-2008" },
+      table("a_i", 4, "iapws-2008"),
+      table("b_i", 4, "iapws-2008"),
     ],
     sources: ["iapws-2008"],
   },
   "permeability-class": {
     formulas: ["K ≥ K_class"],
-    constants: [],
+    constants: [table("K_class", 6, "epa-1981"), table("K_soil", 9, "fao-basic-rates")],
     sources: ["epa-1981"],
   },
   "time-compression": {
@@ -116,7 +133,7 @@ export const STORMS_METHODS = {
   },
   "green-ampt-ponding": {
     formulas: ["F_p = K·M / (i − K)", "F − F_p − M·ln((F + M) / (F_p + M)) = K·(t − t_p)"],
-    constants: [],
+    constants: [table("K", 11, "rawls-1983"), table("M", 22, "rawls-1983")],
     sources: ["mein-larson-1973", "chow-1988", "rawls-1983"],
   },
   "storm-triangular": {
@@ -126,7 +143,7 @@ export const STORMS_METHODS = {
   },
   "storm-24-h-shape": {
     formulas: ["P(t) = P·s(t)"],
-    constants: [],
+    constants: [table("s", 310, "scs-shapes")],
     sources: ["scs-shapes"],
   },
   "storm-rings-mean": {
@@ -145,6 +162,7 @@ export const STORMS_METHODS = {
       { symbol: "λ", value: storm.INITIAL_SHARE, unit: "1", source: "neh-630-10" },
       { symbol: "S_1", value: storm.RETENTION_SCALE_MM, unit: "mm", source: "neh-630-10" },
       { symbol: "S_0", value: storm.RETENTION_SHIFT_MM, unit: "mm", source: "neh-630-10" },
+      table("CN", 136, "tr-55"),
     ],
     sources: ["neh-630-10", "tr-55"],
   },

@@ -1,6 +1,13 @@
 /** Methods of residue and straw. */
 import * as constant from "../constants/straw.ts";
-import type { Method } from "../method.ts";
+import { type Constant, type Method, table } from "../method.ts";
+
+const ASIDE = {
+  symbol: "single",
+  value: constant.SINGLE_FIGURE_SPREAD,
+  unit: "1",
+  source: "own-rule",
+} as const satisfies Constant;
 
 export const STRAW_METHODS = {
   "photo-points": {
@@ -12,24 +19,42 @@ export const STRAW_METHODS = {
   },
   "cover-mass": {
     formulas: ["C = 1 − exp(−Σ A_i·M_i)", "M = −ln(1 − C) / A"],
-    constants: [{ symbol: "C_most", value: constant.FULLEST_COVER, unit: "1", source: "gregory-1982" }],
+    constants: [
+      { symbol: "C_most", value: constant.FULLEST_COVER, unit: "1", source: "gregory-1982" },
+      table("A", 23, "cover-coefficients"),
+      ASIDE,
+      { symbol: "C_near", value: constant.NEAR_FULL_COVER, unit: "1", source: "own-rule" },
+    ],
     sources: ["gregory-1982"],
   },
-  "thickness-mass": { formulas: ["M = T·ρ"], constants: [], sources: ["geometry"] },
+  "thickness-mass": {
+    formulas: ["M = T·ρ"],
+    constants: [table("ρ", 3, "mulch-density")],
+    sources: ["geometry"],
+  },
   "straw-harvest-index": {
     formulas: ["R = G·D·(1 − h) / h"],
-    constants: [],
+    constants: [table("h", 21, "harvest-index-table-s3"), table("D", 15, "ipcc-2006-table-11-2")],
     sources: ["harvest-index-table-s3"],
   },
-  "straw-per-grain": { formulas: ["R = G·r"], constants: [], sources: ["straw-per-bushel"] },
+  "straw-per-grain": {
+    formulas: ["R = G·r"],
+    constants: [table("r", 18, "straw-per-bushel"), ASIDE],
+    sources: ["straw-per-bushel", "own-rule"],
+  },
   "straw-line": {
     formulas: ["R = a·G·D + b"],
-    constants: [{ symbol: "r", value: constant.SINGLE_FIGURE_SPREAD, unit: "1", source: "own-rule" }],
-    sources: ["ipcc-2006-table-11-2"],
+    constants: [
+      ASIDE,
+      table("a", 15, "ipcc-2006-table-11-2"),
+      table("b", 15, "ipcc-2006-table-11-2"),
+      table("D", 15, "ipcc-2006-table-11-2"),
+    ],
+    sources: ["ipcc-2006-table-11-2", "own-rule"],
   },
   "cutting-height": {
     formulas: ["s = 1 − (1 − z/H)^q", "z = H·(1 − (1 − s)^(1/q))"],
-    constants: [],
+    constants: [table("q", 3, "stubble-share")],
     sources: ["stubble-share", "allen-1988", "own-rule"],
   },
   "two-day-loss": {
@@ -55,13 +80,20 @@ export const STRAW_METHODS = {
       { symbol: "T_0", value: constant.ROT_BEST_C, unit: "Cel", source: "stroo-1989" },
       { symbol: "R_0", value: constant.WET_HALF_MONTH_MM, unit: "mm", source: "half-month-rain" },
       { symbol: "B", value: constant.STEMS_STAND_DAYS, unit: "d", source: "steiner-1994" },
+      table("k", 17, "decay-rates"),
+      table("k_s", 4, "steiner-1994"),
+      ASIDE,
     ],
     sources: ["stroo-1989", "ah703-errata", "steiner-1994", "stott-1990"],
   },
-  "mass-left": { formulas: ["M_end = M·(1 − f)"], constants: [], sources: ["geometry"] },
+  "mass-left": {
+    formulas: ["M_end = M·(1 − f)"],
+    constants: [table("f", 8, "stott-1990")],
+    sources: ["geometry"],
+  },
   passes: {
     formulas: ["C_end = C·r_1·r_2", "f = 1 − ln(1 − C_end) / ln(1 − C)"],
-    constants: [],
+    constants: [table("r_1", 40, "scs-emi-1992")],
     sources: ["scs-emi-1992", "mccool-1995"],
   },
   "rain-erosion": {
@@ -69,6 +101,7 @@ export const STRAW_METHODS = {
     constants: [
       { symbol: "R_s", value: constant.SMOOTH_MM, unit: "mm", source: "renard-1997" },
       { symbol: "p", value: constant.ROUGHNESS_POWER, unit: "1", source: "renard-1997" },
+      table("b", 3, "rusle2-training"),
     ],
     sources: ["renard-1997", "rusle2-training"],
   },
@@ -85,17 +118,21 @@ export const STRAW_METHODS = {
   },
   "straw-ledger": {
     formulas: ["O = n·w·D / A", "E = h·d·e / A", "L = max(0, G − O − E)"],
-    constants: [],
+    constants: [table("D", 3, "baled-dry-share")],
     sources: ["own-rule"],
   },
   "could-leave": {
     formulas: ["K = max(M / (1 − f), F)", "X = max(0, G − K)"],
-    constants: [],
+    constants: [table("F", 6, "carbon-floor-maize"), table("F_plough", 2, "carbon-floor-mouldboard"), ASIDE],
     sources: ["own-rule"],
   },
   "leave-as": {
     formulas: ["t = (1 − c)·(1 − s)·p", "1 − s = x / ((1 − c)·p)", "n ≥ t / x"],
-    constants: [{ symbol: "n_most", value: constant.MOST_IN, unit: "1", source: "own-rule" }],
+    constants: [
+      { symbol: "n_most", value: constant.MOST_IN, unit: "1", source: "own-rule" },
+      table("c", 3, "allen-1988"),
+      table("p", 3, "baler-takes"),
+    ],
     sources: ["allen-1988", "own-rule"],
   },
   "straw-nutrients": {
@@ -103,8 +140,13 @@ export const STRAW_METHODS = {
     constants: [
       { symbol: "P in P₂O₅", value: constant.P_PER_P2O5, unit: "1", source: "atomic-weights" },
       { symbol: "K in K₂O", value: constant.K_PER_K2O, unit: "1", source: "atomic-weights" },
+      table("n", 18, "straw-nutrients-us"),
+      table("n_maize", 21, "stover-nutrients-us"),
+      table("n_PDA", 10, "pda-2020"),
+      table("n_IPCC", 15, "ipcc-2006-table-11-2"),
+      ASIDE,
     ],
-    sources: ["pda-2020", "straw-nutrients-us", "stover-nutrients-us"],
+    sources: ["pda-2020", "straw-nutrients-us", "stover-nutrients-us", "own-rule"],
   },
   "break-even": {
     formulas: ["P = Σ n_i·p_i + b + (W − C) / X"],

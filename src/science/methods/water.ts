@@ -2,7 +2,7 @@
 
 import * as k from "../constants/water.ts";
 import { CONFIDENCE_LEVEL } from "../constants.ts";
-import type { Constant, Method } from "../method.ts";
+import { type Constant, type Method, table } from "../method.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -84,6 +84,7 @@ export const WATER_METHODS = {
       { symbol: "b_c", value: k.CLOUD_SHIFT, unit: "1", source: "fao-56" },
       { symbol: "α", value: k.ALBEDO, unit: "1", source: "fao-56" },
       { symbol: "c_least", value: k.DULLEST_SKY, unit: "1", source: "asce-2005" },
+      table("k_Rs", 3, "fao-56"),
     ],
     sources: ["fao-56", "asce-2005"],
   },
@@ -93,6 +94,7 @@ export const WATER_METHODS = {
       { symbol: "f", value: k.MM_PER_MJ, unit: "mm.m2/MJ", source: "fao-56" },
       { symbol: "c_n", value: k.GRASS_AERODYNAMIC, unit: "1", source: "fao-56" },
       { symbol: "c_d", value: k.GRASS_SURFACE, unit: "s/m", source: "fao-56" },
+      table("u_2", 3, "fao-56-from-memory"),
     ],
     sources: ["fao-56", "fao-56-from-memory", "own-rule"],
   },
@@ -113,7 +115,12 @@ export const WATER_METHODS = {
       "D_e > REW , K_r = (TEW − D_e) / (TEW − REW)",
       "E = K_r·K_cmax·ET_o",
     ],
-    constants: [{ symbol: "Z_e", value: k.DRYING_LAYER_M, unit: "m", source: "fao-56" }],
+    constants: [
+      { symbol: "Z_e", value: k.DRYING_LAYER_M, unit: "m", source: "fao-56" },
+      table("REW", 18, "fao-56-table-19"),
+      table("TEW", 18, "fao-56-table-19"),
+      table("K_cmax", 3, "fao-56-from-memory"),
+    ],
     sources: ["fao-56", "fao-56-table-19", "fao-56-from-memory"],
   },
   "mulch-cut": {
@@ -148,6 +155,9 @@ export const WATER_METHODS = {
       { symbol: "e", value: k.DEPLETION_AT_MM, unit: "mm/d", source: "fao-56-from-memory" },
       { symbol: "p_least", value: k.LEAST_DEPLETION, unit: "1", source: "fao-56-from-memory" },
       { symbol: "p_most", value: k.MOST_DEPLETION, unit: "1", source: "fao-56-from-memory" },
+      table("θ_FC−θ_WP", 18, "fao-56-table-19"),
+      table("Z_r", 20, "fao-56-table-22"),
+      table("p_t", 10, "fao-56-table-22"),
     ],
     sources: ["fao-56", "fao-56-table-19", "fao-56-table-22", "fao-56-from-memory"],
   },
@@ -158,7 +168,11 @@ export const WATER_METHODS = {
   },
   "mixture-c-n": {
     formulas: ["C/N = Σ(m_i·c_i) / Σ(m_i·c_i / r_i)"],
-    constants: [{ symbol: "q", value: k.SINGLE_FIGURE, unit: "1", source: "own-rule" }],
+    constants: [
+      { symbol: "q", value: k.SINGLE_FIGURE, unit: "1", source: "own-rule" },
+      table("r_i", 13, "nrcs-c-to-n-2011"),
+      { symbol: "c_least", value: k.CARBON_SHARE, unit: "1", source: "carbon-share" },
+    ],
     sources: ["nrcs-c-to-n-2011", "carbon-40", "carbon-share", "own-rule"],
   },
   "nitrogen-line": {
@@ -185,12 +199,12 @@ export const WATER_METHODS = {
   },
   "first-season-nitrogen": {
     formulas: ["N = m·n·s"],
-    constants: [],
+    constants: [table("s", 3, "cover-crops-profitably")],
     sources: ["cover-crops-profitably"],
   },
   "shelter-wind": {
     formulas: ["w = w_1 + (w_2 − w_1)·(x − x_1) / (x_2 − x_1)"],
-    constants: [],
+    constants: [table("w", 6, "farmstead-windbreaks"), table("w_other", 5, "how-windbreaks-work")],
     sources: ["farmstead-windbreaks", "how-windbreaks-work"],
   },
   "shelter-zones": {
@@ -198,12 +212,18 @@ export const WATER_METHODS = {
     constants: [
       { symbol: "β_0", value: k.ALONG_ROW_DEG, unit: "deg", source: "own-rule" },
       { symbol: "β_slant", value: k.SLANTING_DEG, unit: "deg", source: "own-rule" },
+      table("k_1", 3, "minnesota-yield-monitors"),
+      table("k_2", 3, "own-rule"),
     ],
     sources: ["how-windbreaks-work", "geometry", "own-rule"],
   },
   "shelter-net": {
     formulas: ["ΔY = (z·g − c·l − w) / W", "g_0 = (w + l·c) / z"],
-    constants: [],
+    constants: [
+      table("g", 3, "kort-1988"),
+      table("g_other", 5, "kort-1988-from-memory"),
+      table("l", 3, "own-rule"),
+    ],
     sources: ["kort-1988", "kort-1988-from-memory", "minnesota-yield-monitors", "geometry"],
   },
   "quadrat-mass": {

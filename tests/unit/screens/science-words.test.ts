@@ -43,7 +43,7 @@ type Ungathered = { readonly [M in MethodId]: string extends SymbolOf<M> ? M : n
 it("knows the symbols of every method by name, with constants or without", () => {
   expectTypeOf<Ungathered>().toEqualTypeOf<never>();
   expectTypeOf<SymbolOf<"true-magnetic">>().toEqualTypeOf<"T" | "M" | "D">();
-  expectTypeOf<SymbolOf<"ring-area">>().toEqualTypeOf<"A" | "π" | "d_1" | "d_2" | "A_b" | "A_o" | "A_w">();
+  expectTypeOf<SymbolOf<"ring-depth-after">>().toEqualTypeOf<"F" | "F_1" | "F_2" | "t" | "t_1" | "t_2">();
   // @ts-expect-error: the word of D is missing
   const missing: SymbolWords["true-magnetic"] = { T: "true bearing", M: "what the compass shows" };
   expect(Object.keys(missing)).toHaveLength(2);

@@ -102,6 +102,7 @@ export const comparisonMethods: Readonly<Record<Id, MethodWords>> = {
 
 const level = "how many of 100 such ranges would hold the truth, as a share";
 const chance = "how often chance alone gives as much, on both sides";
+const drawn = "arrangements that are drawn when there are too many to try";
 const counted = "how many arrangements do";
 const seldom = "below this a chance counts as seldom";
 const leastChance = "the smallest chance that so few can ever give";
@@ -170,6 +171,7 @@ export const comparisonSymbols: Pick<SymbolWords, Id> = {
     n: "number of pairs",
     P_least: leastChance,
     α: seldom,
+    N_drawn: drawn,
   },
   "two-group-permutation": {
     P: chance,
@@ -178,6 +180,7 @@ export const comparisonSymbols: Pick<SymbolWords, Id> = {
     d: "difference of the two means",
     K: "number of ways of dealing out",
     α: seldom,
+    N_drawn: drawn,
   },
   "signed-rank": {
     W: "sum of the ranks of the positive differences",
@@ -332,5 +335,6 @@ export const comparisonSymbols: Pick<SymbolWords, Id> = {
     n: "samples of its side",
     q_α: "share of the drawn values below one end of the range",
     z: "normal quantile of that end",
+    n_few: "with fewer samples it is said that the range is too narrow",
   },
 };

@@ -67,7 +67,11 @@ export const earthwormSymbols: Pick<SymbolWords, Id> = {
     a: "one side of the hole",
     b: "the other side",
   },
-  "holes-mean-log-t": { ...holesMean, s: "spread between holes" },
+  "holes-mean-log-t": {
+    ...holesMean,
+    s: "spread between holes",
+    n_least: "holes from which on there is a range",
+  },
   "holes-mean-alike": {
     ...holesMean,
     s: "spread of worms that lie by chance",
@@ -123,6 +127,7 @@ export const earthwormSymbols: Pick<SymbolWords, Id> = {
     g: "where a level of the guide begins",
     "same side": "sides that differ by less are the same, as a share",
     "same depth": "depths that differ by less are the same, as a share",
+    apart: "so many times guides differ on the same hole",
   },
   "holes-needed": {
     v: "spread between holes that is planned with, as a share of the mean",
@@ -141,5 +146,6 @@ export const earthwormSymbols: Pick<SymbolWords, Id> = {
     χ: "the chi-square distribution",
     b: "share of what the spread may be that the band covers",
     n_seen: "holes from which on only the spread seen counts",
+    N_most: "most that are planned for",
   },
 };

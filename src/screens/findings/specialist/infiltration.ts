@@ -67,6 +67,7 @@ export const infiltrationSymbols: Pick<SymbolWords, Id> = {
     A_b: "area between the two rings",
     A_o: "area inside the outer ring",
     A_w: "area inside the outer edge of the inner ring",
+    e: "diameters that differ by more are said, as a share",
   },
   "ring-measured-pour": {
     F: "depth poured in",
@@ -83,6 +84,9 @@ export const infiltrationSymbols: Pick<SymbolWords, Id> = {
     h_j: "level at the reading that follows it",
     t_fill: "longest time of a refill that the curve goes on over",
     e: "smallest step of a ruler that nobody named",
+    k: "steps by which two readings may be off",
+    r_up: "a rate so many times the one before is said, however it is read",
+    t_gap: "least time between readings of two rings",
   },
   "ring-kept-level": {
     F: "depth soaked in",
@@ -118,7 +122,7 @@ export const infiltrationSymbols: Pick<SymbolWords, Id> = {
     k: "least number of steps in each drop",
     e: "smallest step of the ruler",
     r: "rate over the three intervals together",
-    u: "most that one interval may be longer than another, as a multiple",
+    u: "most that one may be longer than another, as a multiple",
   },
   "ring-until-level": {
     F: "depth soaked in",
@@ -127,6 +131,7 @@ export const infiltrationSymbols: Pick<SymbolWords, Id> = {
     B: "the steady part",
     T: "time from the start until the last third of it agrees within 10 %",
     c: "what that rule comes to for such a curve",
+    T_most: "no longer than this is said",
   },
   "ring-side-flow": {
     q: "how many times as much goes in between the rings",
@@ -147,6 +152,7 @@ export const infiltrationSymbols: Pick<SymbolWords, Id> = {
     t_: "Student's t for n−1 degrees of freedom",
     s: "spread between the logarithms",
     "1−α": level,
+    n_least: "rings from which on there is a range",
   },
   "smallest-ratio": {
     s: "spread between rings, on logarithms",

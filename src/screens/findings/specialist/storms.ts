@@ -100,6 +100,7 @@ const level = "how many of 100 such ranges would hold the truth, as a share";
 const F = "depth soaked in";
 const t = "hours since water was first in the ring";
 const alpha = "how strongly the soil draws water in by suction, by its kind";
+const deep = "a ring that stands deeper is said";
 const conductivity = "conductivity of the soil full of water";
 const shape = {
   g: "shape of the ring in the ground",
@@ -166,6 +167,8 @@ export const stormsSymbols: Pick<SymbolWords, Id> = {
     H: "depth of water in the ring",
     "α*": alpha,
     ...shape,
+    H_least: "less water than this is said",
+    d_least: "a ring less deep than this is said",
   },
   "kfs-two-heads": {
     K: conductivity,
@@ -184,6 +187,7 @@ export const stormsSymbols: Pick<SymbolWords, Id> = {
     γ_w: "a constant of the steady flow",
     a: "radius of the ring",
     "α*": alpha,
+    d_most: deep,
   },
   "kfs-beerkan-transient": {
     F,
@@ -195,6 +199,7 @@ export const stormsSymbols: Pick<SymbolWords, Id> = {
     C: "factor of the edge",
     a: "radius of the ring",
     "α*": alpha,
+    d_most: deep,
   },
   "kfs-at-20": {
     K_20: "conductivity with water of 20 °C",
@@ -208,7 +213,11 @@ export const stormsSymbols: Pick<SymbolWords, Id> = {
     a_i: "factor of one of four terms",
     b_i: "power of one of four terms",
   },
-  "permeability-class": { K: "rate", K_class: "lowest rate of the class" },
+  "permeability-class": {
+    K: "rate",
+    K_class: "lowest rate of the class",
+    K_soil: "usual rates by soil, beside it",
+  },
   "time-compression": {
     f: "rate that the soil can take",
     F_p: "soaked in when water begins to stand",

@@ -80,6 +80,8 @@ export const strawMethods: Readonly<Record<Id, MethodWords>> = {
 const cover = "share of the ground that is covered";
 const mass = "dry mass that lies flat";
 const lossShare = "share of the mass that is gone";
+const single = "how far a single figure is taken to reach to either side";
+const content = "nutrient per tonne of straw";
 const grown = "dry mass that grew, grain aside";
 
 export const strawSymbols: Pick<SymbolWords, Id> = {
@@ -96,6 +98,8 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
     M: mass,
     A: "ground that a kilogram covers",
     C_most: "cover that is taken for full",
+    single,
+    C_near: "above this share a few marks change the mass much",
   },
   "thickness-mass": { M: mass, T: "thickness of the mulch", ρ: "dry mass of a cubic metre of mulch" },
   "straw-harvest-index": {
@@ -108,6 +112,7 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
     R: grown,
     G: "grain as weighed",
     r: "dry straw per kilogram of grain as weighed",
+    single,
   },
   "straw-line": {
     R: grown,
@@ -115,7 +120,7 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
     G: "grain as weighed",
     D: "dry share of the grain",
     b: "straw that grows with no grain at all",
-    r: "how far a single figure is taken to reach to either side",
+    single,
   },
   "cutting-height": {
     s: "share of the straw that stays below the cut",
@@ -158,6 +163,7 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
     S: "share of the stems that still stand",
     k_s: "how fast stems fall, per decomposition day",
     B: "decomposition days until the first stem falls",
+    single,
   },
   "mass-left": { M_end: "dry mass that is left", M: "dry mass before", f: lossShare },
   passes: {
@@ -204,6 +210,8 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
     F: "what has to stay for the soil's carbon, where it was published",
     X: "what could leave",
     G: grown,
+    F_plough: "the same under the plough",
+    single,
   },
   "leave-as": {
     t: "share of all that grew that a usual baling carries off",
@@ -216,12 +224,16 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
   },
   "straw-nutrients": {
     q: "nutrient that leaves",
-    n: "nutrient per tonne of straw",
+    n: content,
+    n_maize: "the same, of stover and soybean",
+    n_PDA: "the same, by PDA",
+    n_IPCC: "the same, by IPCC",
     X: "straw that leaves",
     n_end: "nutrient per tonne after rain",
     w: "share that was washed out",
     "P in P₂O₅": "kilograms of P in a kilogram of P₂O₅",
     "K in K₂O": "kilograms of K in a kilogram of K₂O",
+    single,
   },
   "break-even": {
     P: "price per tonne at which selling breaks even",

@@ -176,6 +176,7 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
     D_r: "water that the root zone misses",
     p_least: "p is not taken below this",
     p_most: "p is not taken above this",
+    "θ_FC−θ_WP": "what lies between the two, by texture",
   },
   "water-that-counts": {
     S: "water that counts: the smaller of the two",
@@ -189,6 +190,7 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
     C: "carbon of the mixture",
     N: "nitrogen of the mixture",
     q: "a single figure of a table may be off by this share",
+    c_least: "least share of dry matter that is carbon",
   },
   "nitrogen-line": {
     A: "available nitrogen per tonne of dry matter",
@@ -220,6 +222,7 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
     x: "distance in tree heights",
     x_1: "distance of the point before",
     x_2: "distance of the point after",
+    w_other: "the same by another table",
   },
   "shelter-zones": {
     A: "area of a piece of zone",
@@ -240,6 +243,7 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
     w: "width of land that the trees take",
     W: "width of the field down the wind, trees and all",
     g_0: "gain at which it comes to nothing",
+    g_other: "the same for other crops",
   },
   "quadrat-mass": {
     ...frames,

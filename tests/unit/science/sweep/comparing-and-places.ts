@@ -1,5 +1,6 @@
 /** Examples of statistics, comparisons, years, positions and plans. */
 
+import * as methodOf from "../../../../src/science/method.ts";
 import * as coverMethods from "../../../../src/science/methods/ground-cover.ts";
 import * as methodsOf from "../../../../src/science/methods.ts";
 import * as trend from "../../../../src/science/over-years/trend.ts";
@@ -148,6 +149,9 @@ const RESAMPLED_ONLY = "takes what `resample` gave, with as many values as were 
 const COSTS = { ...day.USUAL_MINUTES, litresPerRing: 2, marksPerLine: 100, holeAreaM2: 0.04 };
 
 export const COMPARING_AND_PLACES = [
+  ...swept("method.ts", methodOf, {
+    table: { args: ["k", 3, "own-rule"], unbent: "lists of methods alone call it, with numbers written out" },
+  }),
   ...swept("methods.ts", methodsOf, { sourcesOf: [["strip-ratio"]] }),
   ...swept("methods/ground-cover.ts", coverMethods, { sourcesOfCover: [["strip-ratio"]] }),
   ...swept("over-years/trend.ts", trend, {
