@@ -58,6 +58,7 @@ export const INFILTRATION_METHODS = {
       "r_j = ΔF_j / Δt_j",
       "(r_max − r_min) / r̄ ≤ q",
       "t_3 − t_0 ≥ g·t_3",
+      "Δt_max ≤ u·Δt_min",
       "ΔF_j ≥ k·e",
       "r = ΣΔF_j / ΣΔt_j",
     ],

@@ -32,7 +32,7 @@ export const infiltrationMethods: Readonly<Record<Id, MethodWords>> = {
   },
   "ring-levelled-off": {
     title: "Levelled off or still slowing (quasi-steady rate)",
-    says: "The rates of the last three intervals agree, the three span at least a third of the time run, and each drop is many steps of the ruler. The rate given is all that soaked in during the three over their time.",
+    says: "The rates of the last three intervals agree, the three span at least a third of the time run, none is far longer than another, and each drop is many steps of the ruler. Short neighbouring intervals are put together first. The 10 % is published, all else is our own rule. The rate given is all that soaked in during the three over their time.",
   },
   "ring-until-level": {
     title: "How much longer until it levels off (two-term curve)",
@@ -115,13 +115,15 @@ export const infiltrationSymbols: Pick<SymbolWords, Id> = {
     r_max: "highest of the three rates",
     r_min: "lowest of the three rates",
     r̄: "mean of the three rates",
-    q: "most that they may differ, as a share of their mean",
+    q: "most that they may differ, as a share of their mean (published: of the smallest)",
     t_0: "when the three intervals begin",
     t_3: "when the three intervals end",
     g: "least share of the time run that they span",
     k: "least number of steps in each drop",
     e: "smallest step of the ruler",
     r: "rate over the three intervals together",
+    Δt_max: "longest of the three intervals",
+    Δt_min: "shortest of them",
     u: "most that one may be longer than another, as a multiple",
   },
   "ring-until-level": {
