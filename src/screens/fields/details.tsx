@@ -6,7 +6,7 @@ import { type House, useHouse } from "../parts/house.ts";
 import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { useOnce } from "../parts/once.ts";
 import type { SameField } from "../parts/same-field.ts";
-import { Brought, Typed, useForget, useTyped } from "../parts/typed.tsx";
+import { Brought, Typed, useForget, useKeeping, useTyped } from "../parts/typed.tsx";
 import { typedHere } from "../parts/typed-store.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { windOfRows } from "./row-direction.ts";
@@ -101,9 +101,10 @@ const Question = (props: {
 }) => {
   const says = useWordsOf(DETAILS_WORDS);
   const forget = useForget();
+  const keeping = useKeeping();
   const { body } = props.same.field;
   const keep = async (patch: Partial<Field>) => {
-    if (await props.onKeep(patch)) forget();
+    if (await keeping(() => props.onKeep(patch))) forget();
   };
   const close = () => {
     forget();

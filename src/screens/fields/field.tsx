@@ -13,7 +13,7 @@ import { fieldName } from "../parts/names.ts";
 import { useOnce } from "../parts/once.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
-import { Brought, Typed, useForget, useTyped } from "../parts/typed.tsx";
+import { Brought, Typed, useForget, useKeeping, useTyped } from "../parts/typed.tsx";
 import { typedHere } from "../parts/typed-store.ts";
 import { todaysVisit } from "../parts/visits.ts";
 import { FieldGround } from "./boundary-ground.tsx";
@@ -127,6 +127,7 @@ const NameAndFarm = ({ now, onClose }: { readonly now: FieldNow; readonly onClos
   const [name, setName] = useTyped("name", body.name);
   const [choice, setChoice] = useTyped<FarmChoice>("farm", farmChoice(body.farm));
   const forget = useForget();
+  const keeping = useKeeping();
   const close = () => {
     forget();
     onClose();
@@ -140,7 +141,9 @@ const NameAndFarm = ({ now, onClose }: { readonly now: FieldNow; readonly onClos
         <Key onPress={close}>{words.common.close}</Key>
         <Key
           look="solid"
-          onPress={() => void correctField(house, id, name, choice).then((done) => done && close())}
+          onPress={() =>
+            void keeping(() => correctField(house, id, name, choice)).then((done) => done && close())
+          }
         >
           {words.common.done}
         </Key>

@@ -7,7 +7,7 @@ import { useLive } from "../parts/live.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
 import { fieldsNamed } from "../parts/same-name.ts";
-import { Brought, Typed, useForget, useTyped } from "../parts/typed.tsx";
+import { Brought, Typed, useForget, useKeeping, useTyped } from "../parts/typed.tsx";
 import { todaysVisit } from "../parts/visits.ts";
 import { type FarmChoice, Farms, farmChoice } from "./farms.tsx";
 import { addField } from "./model.ts";
@@ -27,16 +27,18 @@ const Form = () => {
   const [name, setName] = useTyped("name", "");
   const [choice, setChoice] = useTyped<FarmChoice>("farm", farmChoice(null));
   const forget = useForget();
+  const keeping = useKeeping();
   const [busy, setBusy] = useState(false);
   const farms = useLive(() => house.records.list({ kind: "farm" }), []);
   const keep = async (thenMeasure: boolean) => {
     if (busy) return;
     const goInstead = fromHere(house.goInstead);
     setBusy(true);
-    const field = await addField(house, name, choice);
+    const field = await keeping(() => addField(house, name, choice));
+    // It is on record, whatever becomes of its visit.
+    if (field !== null) forget();
     const visit = field !== null && thenMeasure ? await todaysVisit(house, [field]) : null;
     setBusy(false);
-    if (field !== null) forget();
     if (visit !== null) goInstead({ at: "visit", visit });
     else if (field !== null) goInstead({ at: "fields" });
   };

@@ -12,7 +12,7 @@ import { fieldName, stripName } from "../parts/names.ts";
 import { useOnce } from "../parts/once.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
-import { Brought, Typed, useForget, useTyped } from "../parts/typed.tsx";
+import { Brought, Typed, useForget, useKeeping, useTyped } from "../parts/typed.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
 import { SpotPlace } from "./spot-where.tsx";
 import { DETAILS_WORDS } from "./words.details.ts";
@@ -87,6 +87,7 @@ const SpotForm = (props: {
       ),
   );
   const forget = useForget();
+  const keeping = useKeeping();
   const [busy, once] = useOnce();
   const say = (more: Partial<Spot>) => setSaid((before) => ({ ...before, ...more }));
   const kind = kindOf(said);
@@ -104,8 +105,10 @@ const SpotForm = (props: {
     once(async () => {
       const goInstead = fromHere(house.goInstead);
       const body = { ...said, name: said.name.trim() };
-      const written = await house.write(
-        spot === "new" ? house.pen.write("spot", body) : house.pen.change(spot, changed(now.stored, body)),
+      const written = await keeping(() =>
+        house.write(
+          spot === "new" ? house.pen.write("spot", body) : house.pen.change(spot, changed(now.stored, body)),
+        ),
       );
       if (!written.ok) {
         house.tell(written.problem);
@@ -191,7 +194,7 @@ const SpotForm = (props: {
             yes={says.deleteYes}
             onYes={async () => {
               const goInstead = fromHere(house.goInstead);
-              const written = await house.write(house.pen.remove(spot));
+              const written = await keeping(() => house.write(house.pen.remove(spot)));
               if (written.ok) {
                 forget();
                 goInstead({ at: "field", field });

@@ -11,7 +11,7 @@ import { stripName } from "../parts/names.ts";
 import { type NumberDraft, NumberLine, numberState } from "../parts/number-line.tsx";
 import { useOnce } from "../parts/once.ts";
 import type { Listed } from "../parts/reader.ts";
-import { Brought, useForget, useTyped, withTyped } from "../parts/typed.tsx";
+import { Brought, useForget, useKeeping, useTyped, withTyped } from "../parts/typed.tsx";
 import { useToday } from "../parts/visits.ts";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -159,6 +159,7 @@ const CorrectEvent = (props: EventFormProps) => {
   );
   const [busy, once] = useOnce();
   const forget = useForget();
+  const keeping = useKeeping();
   return (
     <div class="strip-form">
       <Brought />
@@ -186,7 +187,8 @@ const CorrectEvent = (props: EventFormProps) => {
           onPress={() =>
             once(async () => {
               if (day === null) return;
-              if (await props.onKeep({ ...before, what, strip, day, words: words.trim() })) forget();
+              const said = { ...before, what, strip, day, words: words.trim() };
+              if (await keeping(() => props.onKeep(said))) forget();
             })
           }
         >

@@ -6,7 +6,7 @@ import { useHouse } from "../parts/house.ts";
 import { Key, WriteLine } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
 import { useOnce } from "../parts/once.ts";
-import { Brought, useForget, useTyped } from "../parts/typed.tsx";
+import { Brought, useForget, useKeeping, useTyped } from "../parts/typed.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
 import { type KitItem, nameTaken, readTestsByKit, sortedKit } from "./kit-list.ts";
 import { KIT_WORDS } from "./words.ts";
@@ -54,6 +54,7 @@ export const KitForm = <B extends Kit>(props: {
   const [written, setWritten] = useTyped("name", before?.body.name ?? null);
   const [busy, once] = useOnce();
   const forget = useForget();
+  const keeping = useKeeping();
   const leave = (id?: RecordId<"kit">) => {
     forget();
     props.onDone(id);
@@ -78,7 +79,7 @@ export const KitForm = <B extends Kit>(props: {
     if (sizes === null) return;
     const body = { ...sizes, type: props.type, name: name.trim() } as unknown as B;
     const command = before === undefined ? house.pen.write("kit", body) : house.pen.change(before.id, body);
-    const done = await house.write(command);
+    const done = await keeping(() => house.write(command));
     if (done.ok) leave(command.id as RecordId<"kit">);
     else house.tell(done.problem);
   };

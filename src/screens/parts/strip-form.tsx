@@ -7,7 +7,7 @@ import { sentenceFor } from "../catalogue.ts";
 import { FIELD_WORDS } from "../fields/words.ts";
 import { Key, Tick, WriteLine } from "./keys.tsx";
 import { useOnce } from "./once.ts";
-import { Brought, useForget, useTyped, withTyped } from "./typed.tsx";
+import { Brought, useForget, useKeeping, useTyped, withTyped } from "./typed.tsx";
 import { useWordsWith } from "./words-of.ts";
 
 /** Highest rep that a strip may have, as its record allows. */
@@ -39,13 +39,15 @@ const Form = (props: StripFormProps) => {
   const [wholeField, setWholeField] = useTyped("whole field", before.wholeField);
   const [rep, setRep] = useTyped("rep", before.rep === null ? "" : String(before.rep));
   const forget = useForget();
+  const keeping = useKeeping();
   const [wrong, setWrong] = useState<string | null>(null);
   const [busy, once] = useOnce();
   // A strip of which nothing at all was said could not be told from the next one.
   const nothing = name.trim() === "" && done.length === 0 && !wholeField && rep.trim() === "";
   const keep = (number: number | null) =>
     once(async () => {
-      if (await props.onKeep({ name: name.trim(), done, wholeField, rep: number })) forget();
+      const said = { name: name.trim(), done, wholeField, rep: number };
+      if (await keeping(() => props.onKeep(said))) forget();
     });
   const tryToKeep = () => {
     if (rep.trim() === "") {

@@ -3,6 +3,8 @@
  * the small store of this window: it outlives a reload, a way back and a page that the phone threw away while
  * its camera was open. Where the browser refuses that store, forms are as forgetful as ever.
  */
+import { DATABASE_NAME } from "../../store/schema.ts";
+import { openStash, smallStores } from "../../store/stash.ts";
 
 const PREFIX = "mulchmark-typed";
 
@@ -47,6 +49,9 @@ export const writeTyped = (key: string, base: string, answers: Answers): void =>
 
 /** Forgets what was typed into a form of this page; for what it corrects is no more. */
 export const forgetTyped = (form: string): void => writeTyped(typedKey(form), "", {});
+
+/** How many times touches were put by, to be written once the page is loaded again. */
+export const waitingForReload = (): number => openStash(DATABASE_NAME, smallStores()).waiting().length;
 
 /**
  * The forms of this page that something was typed into, by what follows the beginning of their names: such a

@@ -3,7 +3,7 @@ import { type ComponentChildren, createContext, Fragment, type FunctionComponent
 import { useContext, useMemo, useRef, useState } from "preact/hooks";
 import { useHouse } from "./house.ts";
 import { Key } from "./keys.tsx";
-import { type Answers, isAlike, readTyped, typedKey, writeTyped } from "./typed-store.ts";
+import { type Answers, isAlike, readTyped, typedKey, waitingForReload, writeTyped } from "./typed-store.ts";
 import { TYPED_WORDS } from "./words.typed.ts";
 import { useWordsOf } from "./words-of.ts";
 
@@ -138,4 +138,26 @@ export const useTyped = <T,>(
 export const useForget = (): (() => void) => {
   const typing = useContext(TypingContext);
   return () => typing?.forget();
+};
+
+/**
+ * Writes down what was typed. Where the database goes away on the way, what was to be written waits until the
+ * page is loaded again, and is written then: a form that came back beside it would be written twice.
+ */
+export const useKeeping = (): (<T>(write: () => Promise<T>) => Promise<T>) => {
+  const forget = useForget();
+  return async (write) => {
+    const before = waitingForReload();
+    const look = () => {
+      if (waitingForReload() > before) forget();
+    };
+    // The page may be gone before there is an answer.
+    addEventListener("pagehide", look);
+    try {
+      return await write();
+    } finally {
+      removeEventListener("pagehide", look);
+      look();
+    }
+  };
 };

@@ -26,6 +26,20 @@ const again = async () => {
 const kept = () =>
   phone.chromium.run(() => Object.keys(sessionStorage).filter((key) => key.startsWith("mulchmark-typed ")));
 
+/** The database stays away until the page is loaded again: what is open fails, and opening fails too. */
+const takeDatabaseAway = () =>
+  phone.chromium.run(() => {
+    const gone = (name: string) => () => {
+      throw new DOMException("gone", name);
+    };
+    IDBDatabase.prototype.transaction = gone("InvalidStateError");
+    IDBFactory.prototype.open = gone("UnknownError");
+  });
+const bodiesNamed = async (kind: string, name: string) =>
+  (await storedRecords(phone.chromium, kind)).filter(
+    ({ revs }) => Reflect.get(revs[0]?.body ?? {}, "name") === name,
+  );
+
 beforeAll(async () => {
   phone = await onPhone(rows);
 });
@@ -261,4 +275,49 @@ it("asks on as ever where the browser refuses to keep anything", async () => {
     );
   await until("the bottle is kept", async () => (await bottles()).length === 1);
   await tab.close();
+});
+
+it("does not bring a form back whose record is written by the reload, when the database went away", async () => {
+  await phone.goTo("#/kit");
+  await phone.touch("Add a bottle");
+  await phone.write("Name", "went away");
+  await phone.write("It holds, full to its mark, in mL", "2000");
+  await takeDatabaseAway();
+  const loaded = page().waitForEvent("load");
+  await phone.touch("Keep this bottle");
+  await loaded;
+  await phone.reads("went away");
+  expect(await broughtCount()).toBe(0);
+  expect(await bodiesNamed("kit", "went away")).toHaveLength(1);
+  await phone.goTo(addresses["field"] ?? "");
+  await phone.touch("Add a strip");
+  await phone.write("Name of the strip", "went away");
+  // Not twice within a minute: this is another time.
+  await phone.chromium.run(() => sessionStorage.removeItem("mulchmark-reloaded-at-ms"));
+  await takeDatabaseAway();
+  const loadedAgain = page().waitForEvent("load");
+  await press("Done");
+  await loadedAgain;
+  await phone.reads("went away");
+  expect(await broughtCount()).toBe(0);
+  expect(await bodiesNamed("strip", "went away")).toHaveLength(1);
+});
+
+it("keeps what was typed where it was not put by for a reload", async () => {
+  await phone.goTo("#/kit");
+  await phone.touch("Add a bottle");
+  await phone.write("It holds, full to its mark, in mL", "3000");
+  // There was a reload just now: the page stays, and what comes after the loss is not put by.
+  await phone.chromium.run(() => sessionStorage.setItem("mulchmark-reloaded-at-ms", String(Date.now())));
+  await takeDatabaseAway();
+  await phone.write("Name", "lost by a reading");
+  await phone.chromium.run(() => dispatchEvent(new PageTransitionEvent("pagehide", { persisted: true })));
+  await phone.chromium.run(() => dispatchEvent(new PageTransitionEvent("pageshow", { persisted: true })));
+  await page().getByText("cannot be saved").first().waitFor();
+  await phone.touch("Keep this bottle");
+  await again();
+  await stands("Name", "lost by a reading");
+  await stands("It holds, full to its mark, in mL", "3000");
+  expect(await bodiesNamed("kit", "lost by a reading")).toHaveLength(0);
+  await press("Close");
 });

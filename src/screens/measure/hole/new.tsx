@@ -16,7 +16,7 @@ import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
-import { Brought, Typed, useForget, useTyped } from "../../parts/typed.tsx";
+import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isGround, withUsual } from "../set-out/ground.ts";
@@ -77,6 +77,7 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
   );
   const [guess, setGuess] = useTyped("guess", "");
   const forget = useForget();
+  const keeping = useKeeping();
   const [busy, once] = useOnce();
   const choose = (patch: Partial<Choices>) => setChoices((before) => ({ ...before, ...patch }));
   // A strip that was added just now comes with the next reading of the list.
@@ -99,13 +100,9 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
   const start = async () => {
     if (kept === null || dimensions === null) return;
     const goInstead = fromHere(house.goInstead);
-    const hole = await beginHole(house, dig, {
-      choices,
-      ground: kept,
-      dimensions,
-      at: standing.stood,
-      guess: asksGuess ? guessed : null,
-    });
+    const at = standing.stood;
+    const begin = { choices, ground: kept, dimensions, at, guess: asksGuess ? guessed : null };
+    const hole = await keeping(() => beginHole(house, dig, begin));
     if (hole === null) return;
     forget();
     goInstead({ at: "hole", hole });

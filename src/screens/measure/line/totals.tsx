@@ -1,7 +1,7 @@
 /** Sums of marks, counted aloud or on paper. */
 import { useHouse } from "../../parts/house.ts";
 import { Key, WriteLine } from "../../parts/keys.tsx";
-import { Brought, useForget, useTyped, withTyped } from "../../parts/typed.tsx";
+import { Brought, useForget, useKeeping, useTyped, withTyped } from "../../parts/typed.tsx";
 import type { LineModel } from "./model.ts";
 import { sayEntry } from "./say.ts";
 
@@ -38,6 +38,7 @@ const Form = (props: TotalsProps) => {
   const { model } = props;
   const [typed, setTyped] = useTyped<Typed>("sums", takenBack(model));
   const forget = useForget();
+  const keeping = useKeeping();
   const last = model.last.value;
   const line = words.value.line;
   const label = (kind: Kind): string => {
@@ -56,7 +57,7 @@ const Form = (props: TotalsProps) => {
     const { flat, standing, green, bare, stone, own } = counts;
     if (!fits || flat === null || standing === null || green === null) return;
     if (bare === null || stone === null || own === null) return;
-    void model.totals({ flat, standing, green, bare, stone, own }).then(() => {
+    void keeping(() => model.totals({ flat, standing, green, bare, stone, own })).then(() => {
       if (model.finished.value) forget();
     });
   };

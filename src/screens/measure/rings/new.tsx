@@ -19,7 +19,7 @@ import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
-import { Brought, Typed, useForget, useTyped } from "../../parts/typed.tsx";
+import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, withUsual } from "../set-out/ground.ts";
 import { addStrip } from "../set-out/model.ts";
@@ -79,6 +79,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
   const [plan, setPlan] = useTyped("plan", planText(setOut.first.planMin));
   const [adding, setAdding] = useState<Adding>(addingAtFirst);
   const forget = useForget();
+  const keeping = useKeeping();
   const [tried, setTried] = useState(false);
   const [busy, once] = useOnce();
   const rims = useRims([]);
@@ -125,12 +126,9 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
       return;
     }
     const goInstead = fromHere(house.goInstead);
-    const made = await setOutRing(
-      house,
-      setOut,
-      { ...choices, ground: kept, ring, planMin: planMin.value },
-      { rimToSoilM, at: standing.stood, guessMm },
-    );
+    const said = { ...choices, ground: kept, ring, planMin: planMin.value };
+    const at = standing.stood;
+    const made = await keeping(() => setOutRing(house, setOut, said, { rimToSoilM, at, guessMm }));
     if (made === null) return;
     forget();
     goInstead({ at: "ring", ring: made });

@@ -6,7 +6,7 @@ import { Choice, Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
-import { Brought, Typed, useForget, useTyped } from "../../parts/typed.tsx";
+import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isOldGrass } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
@@ -53,6 +53,7 @@ const Form = (props: {
   const [plan, setPlan] = useTyped("plan", planText(header.planMin));
   const [adding, setAdding] = useState<Adding>(addingAtFirst);
   const forget = useForget();
+  const keeping = useKeeping();
   const close = () => {
     forget();
     onDone();
@@ -86,7 +87,7 @@ const Form = (props: {
       planMin: [...planMin.value],
     });
     if (Object.keys(patch).length > 0) {
-      const written = await house.write(house.pen.change(ring.id, patch));
+      const written = await keeping(() => house.write(house.pen.change(ring.id, patch)));
       if (!written.ok) {
         house.tell(written.problem);
         return;

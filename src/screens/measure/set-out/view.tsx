@@ -20,7 +20,7 @@ import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { StandingWords, useStanding } from "../../parts/standing.tsx";
 import { STRIP_FORM, StripForm } from "../../parts/strip-form.tsx";
-import { Brought, Typed, useForget, useTyped } from "../../parts/typed.tsx";
+import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { typedHere } from "../../parts/typed-store.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isGround, withUsual } from "./ground.ts";
@@ -66,6 +66,7 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
     typedHere(STRIP_FORM).length > 0 ? "strip" : typedHere(KIT_FORM).length > 0 ? "rope" : null,
   );
   const forget = useForget();
+  const keeping = useKeeping();
   const [busy, once] = useOnce();
   const choose = (patch: Partial<Choices>) => setChoices((before) => ({ ...before, ...patch }));
   // A strip or rope that was added just now comes with the next reading of the lists.
@@ -84,7 +85,8 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
   const start = async () => {
     if (ropeId === null) return;
     const goInstead = fromHere(house.goInstead);
-    const line = await beginLine(house, setOut, { ...choices, rope: ropeId }, standing.stood);
+    const said = { ...choices, rope: ropeId };
+    const line = await keeping(() => beginLine(house, setOut, said, standing.stood));
     if (line === null) return;
     forget();
     goInstead({ at: "line", line });
