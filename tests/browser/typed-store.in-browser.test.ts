@@ -67,3 +67,13 @@ it("takes a value only in the place of one that is made alike", () => {
   ];
   for (const [value, first] of other) expect(isAlike(value, first)).toBe(false);
 });
+
+it("takes a value that leaves out what may be left out, wherever it stands", () => {
+  const first = { name: "", edge: { to: null }, position: { fixes: 5, movedFrom: { fixes: 5 } } };
+  const value = { name: "by the pond", position: { fixes: 5 } };
+  expect(isAlike(value, first)).toBe(false);
+  expect(isAlike(value, first, ["edge"])).toBe(false);
+  expect(isAlike(value, first, ["edge", "movedFrom"])).toBe(true);
+  expect(isAlike({ ...value, edge: 1 }, first, ["edge", "movedFrom"])).toBe(false);
+  expect(isAlike({ position: null }, first, ["edge", "movedFrom"])).toBe(false);
+});

@@ -25,6 +25,9 @@ type StripOrNone = RecordId<"strip"> | "none";
 const kindOf = (spot: Spot): Kind =>
   spot.edge === undefined ? (spot.oldGrass ? "old-grass" : "spot") : "edge";
 
+/** A spot is no edge, and was not moved by hand, where these are left out. */
+const MAY_LACK = ["edge", "movedFrom"];
+
 /** What the field holds, and the spot as it is stored. */
 interface SpotNow {
   readonly on: OnField;
@@ -85,6 +88,7 @@ const SpotForm = (props: {
       [strip, ...(edge?.between ?? [])].every(
         (id) => id === null || now.on.strips.some((one) => one.id === id),
       ),
+    MAY_LACK,
   );
   const forget = useForget();
   const keeping = useKeeping();

@@ -73,13 +73,19 @@ export const typedHere = (beginning: string): readonly string[] => {
  * Whether a value that was read may stand in the place of another: an app that was updated meanwhile may ask
  * otherwise. Where one of the two says nothing, the other may be anything.
  *
+ * @param optional names that may be left out wherever they stand
  * @example
  * isAlike({ typed: "12", confirmed: false }, { typed: "", confirmed: false }) // => true
  */
-export const isAlike = (value: unknown, first: unknown): boolean => {
+export const isAlike = (value: unknown, first: unknown, optional: readonly string[] = []): boolean => {
   if (first === null || value === null) return value !== undefined;
   if (Array.isArray(first) || Array.isArray(value)) return Array.isArray(first) && Array.isArray(value);
   if (isRecord(first))
-    return isRecord(value) && Object.entries(first).every(([name, one]) => isAlike(value[name], one));
+    return (
+      isRecord(value) &&
+      Object.entries(first).every(
+        ([name, one]) => (optional.includes(name) && !(name in value)) || isAlike(value[name], one, optional),
+      )
+    );
   return typeof value === typeof first;
 };

@@ -105,18 +105,20 @@ export const Brought = () => {
  * @param name once in its form; with the unit in it where the answer is a number in that unit
  * @param first what stands there at first
  * @param fits whether what was typed before may still stand there
+ * @param optional names inside the answer that may be left out
  * @returns the answer, what takes another one, and what puts one that nobody typed
  */
 export const useTyped = <T,>(
   name: string,
   first: T,
   fits: (before: T) => boolean = () => true,
+  optional: readonly string[] = [],
 ): [T, (next: T | ((before: T) => T)) => void, (next: (before: T) => T) => void] => {
   const typing = useContext(TypingContext);
   const begun = useRef(first);
   const [value, setValue] = useState<T>(() => {
     const before = typing?.before?.[name];
-    return isAlike(before, first) && fits(before as T) ? (before as T) : first;
+    return isAlike(before, first, optional) && fits(before as T) ? (before as T) : first;
   });
   // Two answers within one touch, before the form is drawn again.
   const now = useRef(value);

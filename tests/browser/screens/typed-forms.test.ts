@@ -1,5 +1,7 @@
 /** What was typed and not kept is there again after a reload and after Back, until it is kept or left. */
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from "vitest";
+import type { RecordId } from "../../../src/record/ids.ts";
+import { beginSample, sampleStartMs } from "../../bench/seed.ts";
 import { sampleFarm } from "../accessibility/sample.ts";
 import { until } from "../drivers/driver.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
@@ -7,6 +9,24 @@ import { storedRecords } from "./on-record.ts";
 
 let phone: OnPhone;
 const { rows, addresses } = sampleFarm();
+const measured = {
+  latitudeDeg: 52.0004,
+  longitudeDeg: 0.502,
+  accuracyM: 4,
+  spreadM: null,
+  fixes: 5,
+  how: "standing-still",
+  atMs: sampleStartMs,
+} as const;
+const more = beginSample();
+const edge = more.add("spot", {
+  field: (addresses["field"] ?? "").split("/")[2] as RecordId<"field">,
+  strip: null,
+  name: "by the ditch",
+  position: { ...measured, latitudeDeg: 52.0006, accuracyM: null, how: "by-hand", movedFrom: measured },
+  oldGrass: false,
+  edge: { between: [null, null], to: null },
+});
 const BROUGHT = "Brought back what you had typed.";
 
 const page = () => phone.chromium.page;
@@ -41,7 +61,7 @@ const bodiesNamed = async (kind: string, name: string) =>
   );
 
 beforeAll(async () => {
-  phone = await onPhone(rows);
+  phone = await onPhone({ ...rows, records: [...rows.records, ...more.rows().records] });
 });
 afterAll(() => phone.close());
 beforeEach(() => phone.chromium.run(() => sessionStorage.clear()));
@@ -242,6 +262,23 @@ it("brings a marked spot back, and lets it be kept once", async () => {
   expect(spots.filter((body) => Reflect.get(body ?? {}, "name") === "by the pond")).toHaveLength(1);
   await phone.goTo(addresses["spot"] ?? "");
   await stands("What is it called?", "");
+});
+
+it("brings the correction of a spot back that is no edge any more, and lies where it was measured", async () => {
+  await phone.goTo(`${addresses["field"]}/spot/${edge}`);
+  await stands("What is it called?", "by the ditch");
+  await phone.reads("What lies on one side?");
+  await page().getByText("marked spot", { exact: false }).last().tap();
+  await phone.touch("Put it back where it was measured");
+  await again();
+  await stands("What is it called?", "by the ditch");
+  expect(await page().getByText("What lies on one side?").count()).toBe(0);
+  expect(await page().getByText("Put it back where it was measured").count()).toBe(0);
+  await press("Keep this spot");
+  await page().waitForURL((url) => url.hash === addresses["field"]);
+  const [kept] = await bodiesNamed("spot", "by the ditch");
+  expect(kept?.revs[0]?.body).toHaveProperty("position.how", "standing-still");
+  expect(kept?.revs[0]?.body).not.toHaveProperty("position.movedFrom");
 });
 
 it("says nothing of a form that stands as it did at first", async () => {
