@@ -81,13 +81,21 @@ const SpotForm = (props: {
   const says = useWordsOf(DETAILS_WORDS);
   const map = useWordsOf(MAP_WORDS);
   const { now, field, spot } = props;
+  const first: Spot = now.stored ?? {
+    field: now.on.same.field.id,
+    strip: null,
+    name: "",
+    position: null,
+    oldGrass: false,
+  };
+  const sides = ({ strip, edge }: Spot) => [strip, ...(edge?.between ?? [])];
   const [said, setSaid] = useTyped<Spot>(
     "spot",
-    now.stored ?? { field: now.on.same.field.id, strip: null, name: "", position: null, oldGrass: false },
-    ({ strip, edge }) =>
-      [strip, ...(edge?.between ?? [])].every(
-        (id) => id === null || now.on.strips.some((one) => one.id === id),
-      ),
+    first,
+    (typed) => {
+      const known = new Set([null, ...sides(first), ...now.on.strips.map(({ id }) => id)]);
+      return sides(typed).every((id) => known.has(id));
+    },
     MAY_LACK,
   );
   const forget = useForget();

@@ -1,31 +1,44 @@
 /** Forms whose answers outlive their page: each answer is a state that is kept as it is typed. */
+import { type ReadonlySignal, signal } from "@preact/signals";
 import { type ComponentChildren, createContext, Fragment, type FunctionComponent } from "preact";
 import { useContext, useMemo, useRef, useState } from "preact/hooks";
 import { useHouse } from "./house.ts";
 import { Key } from "./keys.tsx";
-import { type Answers, isAlike, readTyped, typedKey, waitingForReload, writeTyped } from "./typed-store.ts";
+import { isAlike, readTyped, typedKey, waitingForReload, writeTyped } from "./typed-store.ts";
 import { TYPED_WORDS } from "./words.typed.ts";
 import { useWordsOf } from "./words-of.ts";
 
 /** A form under the hand. */
 interface Typing {
-  /** What was typed before; null when the form begins afresh. */
-  readonly before: Answers | null;
-  readonly put: (name: string, value: unknown, first: unknown) => void;
+  /** Something that was typed before stands in the form again. */
+  readonly brought: ReadonlySignal<boolean>;
+  /** What stands in the place of an answer once its part of the form is drawn: what was typed, where it fits. */
+  readonly begin: <T>(name: string, first: T, fits: (typed: unknown) => typed is T) => T;
+  readonly put: (name: string, value: unknown) => void;
   readonly forget: () => void;
 }
 
 const beginTyping = (key: string, base: string): Typing => {
-  const before = readTyped(key, base);
-  let answers = before ?? {};
+  const before = readTyped(key, base) ?? {};
+  const brought = signal(false);
+  const firsts = new Map<string, string>();
+  let answers = before;
   let over = false;
   return {
-    before,
-    put: (name, value, first) => {
+    brought,
+    begin: (name, first, fits) => {
+      // A part that is drawn anew may begin with what was typed into it: that is not how it stood at first.
+      if (!firsts.has(name)) firsts.set(name, JSON.stringify(first));
+      const typed = answers[name];
+      if (!fits(typed)) return first;
+      if (name in before) brought.value = true;
+      return typed;
+    },
+    put: (name, value) => {
       if (over) return;
       const { [name]: _, ...others } = answers;
       // What stands there as it did at first was not typed.
-      answers = JSON.stringify(value) === JSON.stringify(first) ? others : { ...others, [name]: value };
+      answers = JSON.stringify(value) === firsts.get(name) ? others : { ...others, [name]: value };
       writeTyped(key, base, answers);
     },
     forget: () => {
@@ -83,7 +96,7 @@ export const Brought = () => {
   const typing = useContext(TypingContext);
   const { say } = useHouse();
   const words = useWordsOf(TYPED_WORDS);
-  if (typing === null || typing.before === null) return null;
+  if (typing?.brought.value !== true) return null;
   return (
     <div class="keys two beside">
       <p role="status">{words.brought}</p>
@@ -115,11 +128,10 @@ export const useTyped = <T,>(
   optional: readonly string[] = [],
 ): [T, (next: T | ((before: T) => T)) => void, (next: (before: T) => T) => void] => {
   const typing = useContext(TypingContext);
-  const begun = useRef(first);
-  const [value, setValue] = useState<T>(() => {
-    const before = typing?.before?.[name];
-    return isAlike(before, first, optional) && fits(before as T) ? (before as T) : first;
-  });
+  const mayStand = (typed: unknown): typed is T => isAlike(typed, first, optional) && fits(typed as T);
+  const [value, setValue] = useState<T>(() =>
+    typing === null ? first : typing.begin(name, first, mayStand),
+  );
   // Two answers within one touch, before the form is drawn again.
   const now = useRef(value);
   const put = (next: T) => {
@@ -130,7 +142,7 @@ export const useTyped = <T,>(
     value,
     (next) => {
       put(typeof next === "function" ? (next as (before: T) => T)(now.current) : next);
-      typing?.put(name, now.current, begun.current);
+      typing?.put(name, now.current);
     },
     (next) => put(next(now.current)),
   ];

@@ -358,3 +358,71 @@ it("keeps what was typed where it was not put by for a reload", async () => {
   expect(await bodiesNamed("kit", "lost by a reading")).toHaveLength(0);
   await press("Close");
 });
+
+it("keeps the sizes that were typed last when their part of the form is drawn anew", async () => {
+  const method = (at: "first" | "last") =>
+    page().getByRole("group", { name: "Which worm method?" }).locator("label.tick")[at]().tap();
+  await phone.goTo(addresses["hole-new"] ?? "");
+  await method("last");
+  await phone.write("Depth, in cm", "25");
+  await again();
+  await phone.write("Depth, in cm", "30");
+  await method("first");
+  expect(await line("Depth, in cm").count()).toBe(0);
+  await method("last");
+  await stands("Depth, in cm", "30");
+  await phone.chromium.reload();
+  await method("last");
+  await stands("Depth, in cm", "30");
+  await press("Begin afresh");
+});
+
+it("does not say that anything was brought back where nothing was", async () => {
+  await phone.goTo("#/kit");
+  await phone.touch("Add a rope");
+  await phone.write("From mark to mark, in cm", "15");
+  const setUnits = async (name: string) => {
+    await phone.goTo("#/settings");
+    await page().locator("label.tick", { hasText: name }).first().tap();
+    await phone.goTo("#/kit");
+  };
+  await setUnits("US customary");
+  await stands("From mark to mark, in inches", "");
+  expect(await broughtCount()).toBe(0);
+  await setUnits("Metric");
+  await stands("From mark to mark, in cm", "15");
+  expect(await broughtCount()).toBe(1);
+  await press("Close");
+});
+
+it("does not bring a template back that was deleted meanwhile", async () => {
+  await phone.goTo(addresses["hole-new"] ?? "");
+  await page().locator("label.tick", { hasText: "own sizes" }).tap();
+  await page().locator("label.tick", { hasText: "T1" }).tap();
+  await phone.write("Depth, in cm", "25");
+  await phone.goTo("#/kit");
+  await page().getByRole("button", { name: "Correct T1" }).tap();
+  await press("Delete");
+  await press("Delete");
+  await page().getByRole("button", { name: "Correct T1" }).waitFor({ state: "detached" });
+  await phone.goTo(addresses["hole-new"] ?? "");
+  await page().locator("label.tick", { hasText: "own sizes" }).tap();
+  await line("One side, in cm").waitFor();
+  await phone.chromium.run(() => sessionStorage.clear());
+});
+
+it("brings back what was said of a ring whose strip was deleted meanwhile", async () => {
+  await phone.goTo(addresses["ring-sheet"] ?? "");
+  await phone.touch("Correct how it stood");
+  await page().getByText("wheel track", { exact: true }).tap();
+  await phone.goTo(addresses["field"] ?? "");
+  await phone.touch("Change a strip");
+  await page().locator("button.row", { hasText: "straw left" }).tap();
+  await phone.touch("Delete this strip");
+  await phone.touch("Yes, delete it");
+  await page().locator("button.row", { hasText: "straw left" }).waitFor({ state: "detached" });
+  await phone.goTo(addresses["ring-sheet"] ?? "");
+  await again();
+  expect(await chosen("wheel track")).toBe(true);
+  await press("Close");
+});

@@ -130,6 +130,14 @@ export const readDig = async ({ records }: House, visitId: RecordId<"visit">): P
   };
 };
 
+/** Whether a template is still there, or stands there at first anyway. */
+export const isTemplate = (
+  template: RecordId<"kit"> | null,
+  templates: readonly Listed<"kit">[],
+  first: Dimensions | null,
+): boolean =>
+  template === null || template === first?.template || templates.some(({ id }) => id === template);
+
 /** Size, depth and minutes that the choices come to; null while own sizes are not written. */
 export const dimensionsOf = ({ method, own }: Choices): Dimensions | null => {
   if (method === null) return own;

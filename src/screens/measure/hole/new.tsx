@@ -22,7 +22,15 @@ import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isGround, withUsual } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { MethodChoice } from "./method-choice.tsx";
-import { beginHole, type Choices, type Dig, dimensionsOf, hemisphereOf, readDig } from "./new-model.ts";
+import {
+  beginHole,
+  type Choices,
+  type Dig,
+  dimensionsOf,
+  hemisphereOf,
+  isTemplate,
+  readDig,
+} from "./new-model.ts";
 import { StripChoice } from "./strip-choice.tsx";
 import { HOLE_WORDS } from "./words.ts";
 import "./hole.css";
@@ -72,8 +80,8 @@ const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) =>
     "choices",
     dig.first,
     ({ ground, own }) =>
-      isGround(ground, dig.strips, dig.spots) &&
-      (own === null || own.template === null || dig.templates.some(({ id }) => id === own.template)),
+      isGround(ground, dig.strips, dig.spots, dig.first.ground) &&
+      isTemplate(own?.template ?? null, dig.templates, dig.first.own),
   );
   const [guess, setGuess] = useTyped("guess", "");
   const forget = useForget();

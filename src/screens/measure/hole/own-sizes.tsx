@@ -15,7 +15,7 @@ import { typedHere } from "../../parts/typed-store.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { UNIT_WORDS } from "../../parts/words.units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
-import type { Dimensions } from "./new-model.ts";
+import { type Dimensions, isTemplate } from "./new-model.ts";
 import { sidesWords } from "./sizes.ts";
 import { HOLE_WORDS } from "./words.ts";
 
@@ -70,14 +70,18 @@ export const OwnSizes = (props: {
   const { habits } = house.settings.value;
   const { first, templates, onChange } = props;
   // What was typed in another unit is another size.
-  const [written, setWritten] = useTyped<Written>(`own sizes, ${habits.ringSize}`, {
-    template: first?.template ?? null,
-    side: shown(first?.sidesM?.[0], habits),
-    otherSide: shown(first?.sidesM?.[1], habits),
-    depth: shown(first?.depthM, habits),
-    minutes: minutesShown(first?.minutes),
-    mustard: minutesShown(first?.mustardMin),
-  });
+  const [written, setWritten] = useTyped<Written>(
+    `own sizes, ${habits.ringSize}`,
+    {
+      template: first?.template ?? null,
+      side: shown(first?.sidesM?.[0], habits),
+      otherSide: shown(first?.sidesM?.[1], habits),
+      depth: shown(first?.depthM, habits),
+      minutes: minutesShown(first?.minutes),
+      mustard: minutesShown(first?.mustardMin),
+    },
+    ({ template }) => isTemplate(template, templates, first),
+  );
   const [adding, setAdding] = useState(() => typedHere(KIT_FORM).length > 0);
   const metres = (value: number) => fromShown("ringSize", value, habits);
   const side = read(catalogue, written.side, SIDE_M, words.dig.notASize, metres);

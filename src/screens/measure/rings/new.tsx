@@ -74,7 +74,7 @@ const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
   const words = all.setOut;
   const standing = useStanding();
   const [choices, setChoices, fillChoices] = useTyped("choices", setOut.first, (typed) =>
-    areThere(setOut, typed),
+    areThere(setOut, typed, setOut.first),
   );
   const [plan, setPlan] = useTyped("plan", planText(setOut.first.planMin));
   const [adding, setAdding] = useState<Adding>(addingAtFirst);

@@ -104,15 +104,16 @@ export const outersFor = (
   return kit.rings.filter(({ id, body }) => id !== ring && !taken.has(id) && body.insideM[0] > wideM);
 };
 
-/** Whether everything that was chosen is still there to be chosen. */
+/** Whether everything that was chosen is still there to be chosen, or stands there at first anyway. */
 export const areThere = (
   { kit, strips, spots }: Pick<RingSetOut, "kit" | "strips" | "spots">,
   { ring, outer, ruler, bottle, ground }: RingChoices,
+  first: RingChoices,
 ): boolean => {
-  const known = new Set([...kit.rings, ...kit.rulers, ...kit.bottles].map(({ id }) => id));
+  const things = [...kit.rings, ...kit.rulers, ...kit.bottles].map(({ id }) => id);
+  const known = new Set([null, first.ring, first.outer, first.ruler, first.bottle, ...things]);
   return (
-    [ring, outer, ruler, bottle].every((id) => id === null || known.has(id)) &&
-    isGround(ground, strips, spots)
+    [ring, outer, ruler, bottle].every((id) => known.has(id)) && isGround(ground, strips, spots, first.ground)
   );
 };
 

@@ -64,7 +64,8 @@ const Form = (props: {
   // Its own ring stands in the ground, and may stay there.
   const taken = new Set([...props.setOut.taken].filter((id) => id !== header.ring && id !== header.outer));
   const setOut = { ...props.setOut, taken };
-  const [choices, setChoices] = useTyped("choices", choicesOf(ring), (typed) => areThere(setOut, typed));
+  const stood = choicesOf(ring);
+  const [choices, setChoices] = useTyped("choices", stood, (typed) => areThere(setOut, typed, stood));
   const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
   const { ground } = choices;
   const keep = async () => {

@@ -86,14 +86,15 @@ export const withUsual = (
   spots: readonly SpotToChoose[],
 ): Ground => (ground.strip !== null || isOldGrass(spots, ground) ? ground : { ...ground, strip: usual });
 
-/** Whether the strip and the spot that were chosen are still there. */
+/** Whether the strip and the spot that were chosen are still there, or stand there at first anyway. */
 export const isGround = (
   { strip, spot }: Ground,
   strips: readonly Pick<Listed<"strip">, "id">[],
   spots: readonly SpotToChoose[],
+  first: Ground,
 ): boolean =>
-  (strip === null || strips.some(({ id }) => id === strip)) &&
-  (spot === null || spots.some(({ id }) => id === spot));
+  (strip === null || strip === first.strip || strips.some(({ id }) => id === strip)) &&
+  (spot === null || spot === first.spot || spots.some(({ id }) => id === spot));
 
 /** The ground as a header keeps it; null as long as a strip is wanting. */
 export const groundToKeep = (

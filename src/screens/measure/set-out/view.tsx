@@ -59,8 +59,8 @@ const Form = ({ setOut }: { readonly setOut: SetOut }) => {
     "choices",
     setOut.first,
     ({ ground, rope }) =>
-      isGround(ground, setOut.strips, setOut.spots) &&
-      (rope === null || setOut.ropes.some(({ id }) => id === rope)),
+      isGround(ground, setOut.strips, setOut.spots, setOut.first.ground) &&
+      (rope === null || rope === setOut.first.rope || setOut.ropes.some(({ id }) => id === rope)),
   );
   const [adding, setAdding] = useState<"strip" | "rope" | null>(() =>
     typedHere(STRIP_FORM).length > 0 ? "strip" : typedHere(KIT_FORM).length > 0 ? "rope" : null,
