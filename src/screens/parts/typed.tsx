@@ -1,7 +1,7 @@
 /** Forms whose answers outlive their page: each answer is a state that is kept as it is typed. */
 import { type ReadonlySignal, signal } from "@preact/signals";
 import { type ComponentChildren, createContext, Fragment, type FunctionComponent } from "preact";
-import { useContext, useMemo, useRef, useState } from "preact/hooks";
+import { useContext, useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { useHouse } from "./house.ts";
 import { Key } from "./keys.tsx";
 import { isAlike, readTyped, typedKey, waitingForReload, writeTyped } from "./typed-store.ts";
@@ -48,7 +48,9 @@ const beginTyping = (key: string, base: string): Typing => {
   };
 };
 
-const TypingContext = createContext<(Typing & { readonly afresh: () => void }) | null>(null);
+const TypingContext = createContext<
+  (Typing & { readonly round: number; readonly afresh: () => void }) | null
+>(null);
 
 /**
  * Around a form. What is in it may be typed into by `useTyped`, says by `Brought` that it was brought back, and
@@ -68,6 +70,7 @@ export const Typed = (props: {
     const begun = beginTyping(typedKey(form), base);
     return {
       ...begun,
+      round,
       afresh: () => {
         begun.forget();
         setRound((before) => before + 1);
@@ -91,15 +94,30 @@ export const withTyped =
     </Typed>
   );
 
-/** Says that something was brought back, with the key that begins afresh. */
+/** Says that something was brought back, with the key that begins afresh. It stands inside the form. */
 export const Brought = () => {
   const typing = useContext(TypingContext);
   const { say } = useHouse();
   const words = useWordsOf(TYPED_WORDS);
-  if (typing?.brought.value !== true) return null;
+  const here = useRef<HTMLSpanElement>(null);
+  const brought = typing?.brought.value === true;
+  useEffect(() => {
+    // What stands in a new screen from the beginning is not told to a screen reader by itself.
+    if (brought) say(words.brought);
+  }, [brought]);
+  useEffect(() => {
+    // The key is gone with the form that it stood in: the focus goes to the form that took its place, and not to
+    // its first line, which would bring the keyboard up.
+    const form = here.current?.parentElement;
+    const first = form?.querySelector<HTMLElement>("h2, h3, fieldset") ?? form;
+    if (first == null) return;
+    first.tabIndex = -1;
+    first.focus();
+  }, []);
+  if (typing === null || !brought) return typing?.round ? <span ref={here} hidden /> : null;
   return (
     <div class="keys two beside">
-      <p role="status">{words.brought}</p>
+      <p>{words.brought}</p>
       <Key
         onPress={() => {
           typing.afresh();

@@ -37,11 +37,14 @@ const stands = async (label: string, text: string) => {
 };
 const press = (name: string) => page().getByRole("button", { name, exact: true }).last().tap();
 const chosen = (name: string) => page().getByLabel(name, { exact: true }).first().isChecked();
-const broughtCount = () => page().getByText(BROUGHT).count();
+/** On the screen itself: beside it the same sentence is told to a screen reader. */
+const brought = () => page().locator(".keys p", { hasText: BROUGHT });
+const broughtCount = () => brought().count();
+const told = (sentence: string) => page().locator("p[aria-live]", { hasText: sentence }).waitFor();
 /** As after the phone threw the page out: the same address in the same window, and nothing in memory. */
 const again = async () => {
   await phone.chromium.reload();
-  await phone.reads(BROUGHT);
+  await brought().first().waitFor();
 };
 const kept = () =>
   phone.chromium.run(() => Object.keys(sessionStorage).filter((key) => key.startsWith("mulchmark-typed ")));
@@ -79,7 +82,7 @@ it("brings a new field back after a reload and after Back, and begins it afresh"
   await stands("Name of the farm", "Mill House");
   await page().goBack();
   await phone.touch("Add a field");
-  await phone.reads(BROUGHT);
+  await brought().first().waitFor();
   await stands("Name of the farm", "Mill House");
   await press("Begin afresh");
   await stands("What is it called?", "");
@@ -127,7 +130,7 @@ it("does not bring a size back in another unit, and forgets what was closed", as
     await phone.goTo("#/kit");
   };
   await setUnits("US customary");
-  await phone.reads(BROUGHT);
+  await brought().first().waitFor();
   await stands("How many marks?", "80");
   await stands("From mark to mark, in inches", "");
   await setUnits("Metric");
@@ -424,5 +427,28 @@ it("brings back what was said of a ring whose strip was deleted meanwhile", asyn
   await phone.goTo(addresses["ring-sheet"] ?? "");
   await again();
   expect(await chosen("wheel track")).toBe(true);
+  await press("Close");
+});
+
+it("tells a screen reader what was brought back, and begins afresh with the focus in the form", async () => {
+  const focused = () =>
+    phone.chromium.run(() => [document.activeElement?.tagName, document.activeElement?.textContent]);
+  await phone.goTo("#/kit");
+  await phone.touch("Add a bottle");
+  await phone.write("Name", "5 L");
+  await again();
+  await told(BROUGHT);
+  await press("Begin afresh");
+  await told("The form begins afresh.");
+  await expect.poll(focused).toEqual(["H3", "New bottle"]);
+  await press("Close");
+  // A form without a heading of its own is focused as a whole.
+  await phone.goTo(addresses["field"] ?? "");
+  await phone.touch("Change name or farm");
+  await phone.write("What is it called?", "Another Bottom");
+  await again();
+  await press("Begin afresh");
+  await stands("What is it called?", "Long Bottom");
+  await expect.poll(async () => (await focused())[0]).toBe("FIELDSET");
   await press("Close");
 });
