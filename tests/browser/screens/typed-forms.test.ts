@@ -452,3 +452,28 @@ it("tells a screen reader what was brought back, and begins afresh with the focu
   await expect.poll(async () => (await focused())[0]).toBe("FIELDSET");
   await press("Close");
 });
+
+it("goes on knowing where somebody stands when a form begins afresh", async () => {
+  const { context } = phone.chromium;
+  await context.grantPermissions(["geolocation"]);
+  await context.setGeolocation({ latitude: 52.0005, longitude: 0.501, accuracy: 4 });
+  for (const [screen, write] of [
+    ["line-new", () => phone.write("A fifth key of your own", "moss")],
+    ["hole-new", () => page().getByText("wheel track", { exact: true }).tap()],
+    ["ring-new", () => page().getByText("wheel track", { exact: true }).tap()],
+  ] as const) {
+    await phone.goTo(addresses[screen] ?? "");
+    await write();
+    await again();
+    const standing = page().locator(".standing [role=status]");
+    await standing.getByText("4 m").waitFor();
+    // No other position comes: what is known now must do.
+    await phone.chromium.run(() => {
+      Geolocation.prototype.watchPosition = () => 0;
+    });
+    await press("Begin afresh");
+    await brought().waitFor({ state: "detached" });
+    expect(await standing.textContent()).toContain("4 m");
+  }
+  await context.clearPermissions();
+});

@@ -15,7 +15,7 @@ import { writeNumber } from "../../parts/numbers.ts";
 import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
-import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { type Standing, StandingWords, useStanding } from "../../parts/standing.tsx";
 import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -58,11 +58,13 @@ const WithCautions = ({ dig }: { readonly dig: Dig }) => {
     test: "hole",
     person: house.settings.value.person,
   });
+  // Above the form: where somebody stands stays known when it begins afresh.
+  const standing = useStanding();
   return cautions === undefined ? (
     <div class="frame" aria-busy="true" />
   ) : (
     <Typed form="hole">
-      <Form dig={dig} cautions={cautions} />
+      <Form dig={dig} cautions={cautions} standing={standing} />
     </Typed>
   );
 };
@@ -70,12 +72,15 @@ const WithCautions = ({ dig }: { readonly dig: Dig }) => {
 /** Most worms per hole that anybody may guess. */
 const MOST_GUESSED = 10_000;
 
-const Form = (props: { readonly dig: Dig; readonly cautions: ShownCautions }) => {
-  const { dig, cautions } = props;
+const Form = (props: {
+  readonly dig: Dig;
+  readonly cautions: ShownCautions;
+  readonly standing: Standing;
+}) => {
+  const { dig, cautions, standing } = props;
   const house = useHouse();
   const catalogue = house.words.value;
   const words = useWordsOf(HOLE_WORDS);
-  const standing = useStanding();
   const [choices, setChoices, fillChoices] = useTyped(
     "choices",
     dig.first,

@@ -18,7 +18,7 @@ import { writeClock } from "../../parts/numbers.ts";
 import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
-import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { type Standing as StandingStill, StandingWords, useStanding } from "../../parts/standing.tsx";
 import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, withUsual } from "../set-out/ground.ts";
@@ -53,6 +53,8 @@ export const NewRingScreen = (props: {
     () => readRingSetOut(house, props.visit, props.follows),
     [props.visit, props.follows],
   );
+  // Above the form: where somebody stands stays known when it begins afresh.
+  const standing = useStanding();
   if (found === undefined) return <div class="frame" aria-busy="true" />;
   if (found === null)
     return (
@@ -62,17 +64,17 @@ export const NewRingScreen = (props: {
     );
   return (
     <Typed form="ring">
-      <Form setOut={found} />
+      <Form setOut={found} standing={standing} />
     </Typed>
   );
 };
 
-const Form = ({ setOut }: { readonly setOut: RingSetOut }) => {
+const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingStill }) => {
+  const { setOut, standing } = props;
   const house = useHouse();
   const catalogue = house.words.value;
   const all = useWordsOf(RING_WORDS);
   const words = all.setOut;
-  const standing = useStanding();
   const [choices, setChoices, fillChoices] = useTyped("choices", setOut.first, (typed) =>
     areThere(setOut, typed, setOut.first),
   );

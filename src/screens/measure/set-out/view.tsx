@@ -18,7 +18,7 @@ import { fieldName, stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
-import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { type Standing, StandingWords, useStanding } from "../../parts/standing.tsx";
 import { STRIP_FORM, StripForm } from "../../parts/strip-form.tsx";
 import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { typedHere } from "../../parts/typed-store.ts";
@@ -32,6 +32,8 @@ import { SpotChoice } from "./spot-choice.tsx";
 export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
   const house = useHouse();
   const found = useLive(() => readSetOut(house, props.visit), [props.visit]);
+  // Above the form: where somebody stands stays known when it begins afresh.
+  const standing = useStanding();
   if (found === undefined) return <div class="frame" aria-busy="true" />;
   if (found === null)
     return (
@@ -41,7 +43,7 @@ export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
     );
   return (
     <Typed form="line">
-      <Form setOut={found} />
+      <Form setOut={found} standing={standing} />
     </Typed>
   );
 };
@@ -50,11 +52,10 @@ const ANGLES = ["45", "90", "0", "unknown"] as const;
 const angleOf = (angleDeg: number | null): (typeof ANGLES)[number] =>
   ANGLES.find((angle) => angle === String(angleDeg)) ?? "unknown";
 
-const Form = ({ setOut }: { readonly setOut: SetOut }) => {
+const Form = ({ setOut, standing }: { readonly setOut: SetOut; readonly standing: Standing }) => {
   const house = useHouse();
   const words = house.words.value;
   const sentences = useWordsOf(SENTENCES);
-  const standing = useStanding();
   const [choices, setChoices, fillChoices] = useTyped(
     "choices",
     setOut.first,
