@@ -252,6 +252,17 @@ it("brings sums of marks back until they are kept", async () => {
     async () => (await page().locator(".count-keys .key.solid").count()) === 0,
   );
   await until("nothing lies about", async () => (await kept()).length === 0);
+  // What is typed between an undo and its redo does not come back with the next undo.
+  await press("Undo");
+  await stands("Bare", "12");
+  await phone.write("Bare", "50");
+  await press("Redo");
+  await page().locator(".count-keys .key.solid").waitFor({ state: "detached" });
+  await press("Undo");
+  await stands("Bare", "12");
+  await stands("Green", "30");
+  expect(await broughtCount()).toBe(0);
+  await press("Redo");
 });
 
 it("brings a marked spot back, and lets it be kept once", async () => {

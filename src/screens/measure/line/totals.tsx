@@ -53,13 +53,16 @@ const Form = (props: TotalsProps) => {
   const sum = KINDS.reduce((total, kind) => total + (counts[kind] ?? 0), 0);
   const readable = KINDS.every((kind) => counts[kind] !== null);
   const fits = readable && sum >= 1 && sum <= props.marks;
+  // Once sums are on record, also by a redo, what was typed must not hide what is taken back later.
+  const write = (job: () => Promise<void>) =>
+    void keeping(job).then(() => {
+      if (model.finished.value) forget();
+    });
   const keep = () => {
     const { flat, standing, green, bare, stone, own } = counts;
     if (!fits || flat === null || standing === null || green === null) return;
     if (bare === null || stone === null || own === null) return;
-    void keeping(() => model.totals({ flat, standing, green, bare, stone, own })).then(() => {
-      if (model.finished.value) forget();
-    });
+    write(() => model.totals({ flat, standing, green, bare, stone, own }));
   };
   return (
     <>
@@ -69,7 +72,7 @@ const Form = (props: TotalsProps) => {
         {model.reading.value?.redoable == null ? null : (
           <div class="keys two">
             <p class="last">{last === null ? "" : sayEntry(words.value, props.fifthKey, last)}</p>
-            <Key onPress={() => void model.redo()}>{words.value.common.redo}</Key>
+            <Key onPress={() => write(model.redo)}>{words.value.common.redo}</Key>
           </div>
         )}
         {kinds.map((kind) => (
