@@ -1,6 +1,7 @@
 /** Which cautions have to be said before a ring or hole, from the records and what was read on this device. */
 import type { RecordId } from "../../record/ids.ts";
 import type { ManagementEvent } from "../../record/kinds/event.ts";
+import type { Observation } from "../../record/kinds/observation.ts";
 
 /** Said once on each field. */
 type FieldCaution = "services";
@@ -51,6 +52,13 @@ export interface CautionFacts {
   readonly day: string;
   readonly nowMs: number;
 }
+
+/** Whether a ring or hole stood here at another visit than this one: lines and notes leave the ground whole. */
+export const wasDug = (
+  tests: readonly { readonly body: Pick<Observation, "type" | "visit"> }[],
+  visit: RecordId<"visit">,
+): boolean =>
+  tests.some(({ body }) => (body.type === "ring" || body.type === "hole") && body.visit !== visit);
 
 const DAY_MS = 86_400_000;
 /** A season lasts half a year: what was read before is said again (own choice, no source). */

@@ -4,7 +4,7 @@ import type { RecordId } from "../../record/ids.ts";
 import { joined } from "../../record/joined.ts";
 import { readRing } from "../../record/ring/reading.ts";
 import { litresUsed } from "../../science/infiltration/water.ts";
-import { type CameFrom, type CautionFacts, fromOtherFarm } from "./cautions-due.ts";
+import { type CameFrom, type CautionFacts, fromOtherFarm, wasDug } from "./cautions-due.ts";
 import type { House } from "./house.ts";
 import { dayOf } from "./numbers.ts";
 import type { Listed, Reader } from "./reader.ts";
@@ -76,7 +76,7 @@ export const readCautionFacts = async (
       test: at.test,
       field: ids[0] ?? at.field,
       person: at.person,
-      dugBefore: onField.flat().some(({ body }) => body.type !== "line" && body.visit !== at.visit),
+      dugBefore: wasDug(onField.flat(), at.visit),
       fromOtherFarm: fromOtherFarm(cameFrom, farm),
       events: events.flat(),
       day,

@@ -50,6 +50,18 @@ beforeAll(async () => {
       },
     ],
   });
+  // A note of an earlier visit says nothing of what lies below: nobody dug for it.
+  const noteVisit = add("visit", { field: second, day: today, harvestYear: null });
+  add("observation", {
+    type: "note",
+    visit: noteVisit,
+    field: second,
+    strip: null,
+    text: "wet corner",
+    at: { position: null, why: "not-asked" },
+    person: null,
+    startedAtMs: Date.now(),
+  });
   const secondVisit = add("visit", { field: second, day: today, harvestYear: null });
   phone = await onPhone(rows());
   hole = `#/visit/${visit}/new-hole`;

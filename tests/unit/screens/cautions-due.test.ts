@@ -5,6 +5,7 @@ import {
   cautionsDue,
   fromOtherFarm,
   nowRead,
+  wasDug,
 } from "../../../src/screens/parts/cautions-due.ts";
 import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 import { CAUTION_WORDS } from "../../../src/screens/parts/words.cautions.ts";
@@ -33,6 +34,17 @@ describe("buried services", () => {
     expect(namesOf({}, afterReading())).toEqual([]);
     expect(namesOf({ test: "hole", nowMs: nowMs + 4000 * dayMs }, afterReading())).not.toContain("services");
     expect(namesOf({ field: "field-2" }, afterReading())).toEqual(["services"]);
+  });
+
+  it("are silenced by a ring or hole of an earlier visit, and by no line or note", () => {
+    const [earlier, now] = ["visit-1", "visit-2"] as never[] as [never, never];
+    const dug = (type: "line" | "ring" | "hole" | "note", visit = earlier) =>
+      wasDug([{ body: { type, visit } }], now);
+    expect(dug("ring")).toBe(true);
+    expect(dug("hole")).toBe(true);
+    expect(dug("line")).toBe(false);
+    expect(dug("note")).toBe(false);
+    expect(dug("hole", now)).toBe(false);
   });
 });
 
