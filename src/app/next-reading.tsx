@@ -3,8 +3,8 @@
 import type { ReadonlySignal } from "@preact/signals";
 import { useEffect, useState } from "preact/hooks";
 import { readClock } from "../device/clock.ts";
-import { keepScreenOn } from "../device/screen-on.ts";
 import type { RecordId } from "../record/ids.ts";
+import { bellWaits, useScreenOn } from "../screens/parts/can-ring.ts";
 import type { House } from "../screens/parts/house.ts";
 import { writeClock } from "../screens/parts/numbers.ts";
 import { ALARM_WORDS } from "../screens/parts/words.alarm.ts";
@@ -71,6 +71,10 @@ export const NextReading = (props: {
   const model = useModel(house, rings, dim.wake);
   useScreenOn(runs);
   const next = model?.next.value ?? null;
+  const silent = model?.silent.value === true;
+  useEffect(() => {
+    bellWaits.value = silent;
+  }, [silent]);
   const known = rings.value !== undefined && model !== null;
   useEffect(() => {
     if (known) noteToCome(next !== null);
@@ -82,13 +86,7 @@ export const NextReading = (props: {
   return (
     <>
       {props.onBoard ? null : (
-        <Bar
-          words={words}
-          tongue={tongue}
-          next={next}
-          silent={model?.silent.value === true}
-          to={props.boardOf(next.visit)}
-        />
+        <Bar words={words} tongue={tongue} next={next} silent={silent} to={props.boardOf(next.visit)} />
       )}
       {dim.dimmed ? (
         <Dimmed
@@ -128,13 +126,4 @@ const useModel = (
     return () => stop.abort();
   }, [house, rings, wake]);
   return model;
-};
-
-const useScreenOn = (runs: boolean): void => {
-  useEffect(() => {
-    if (!runs) return;
-    const stop = new AbortController();
-    keepScreenOn(() => undefined, stop.signal);
-    return () => stop.abort();
-  }, [runs]);
 };

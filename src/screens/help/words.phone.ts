@@ -59,7 +59,7 @@ export const phoneHelp = () => ({
         title: "So that it can ring",
         says: [
           "While a ring runs the screen stays on and is dimmed. Do not lock the phone, and stay in Mulchmark.",
-          "Some phones refuse that while they save their battery. The app says so then: read by the clock.",
+          "Some phones refuse that while they save their battery. Rings and holes say so then, a line does not: read by the clock.",
           "A ringing phone needs sound switched on and one touch on the screen beforehand. A silent switch silences it.",
           "A running screen eats the battery: bring a power bank, and keep the phone out of the sun.",
         ],

@@ -23,6 +23,9 @@ const english = () => ({
     "A locked phone cannot ring. While a ring runs the screen stays on and is dimmed. Do not lock the phone and stay in Mulchmark, or read by the clock times that every ring shows.",
   lockedTaken: "I understand",
   lockedMore: "More on this",
+  /** Where there is room for two lines, and for a few words alone. */
+  screenShort: "The screen may go dark, and then it cannot ring: read by the clock.",
+  dark: "screen may go dark",
   screenRefused:
     "This phone will not keep its screen on just now, perhaps to save its battery. It cannot ring once the screen is off: read by the clock.",
   screenNotHere:

@@ -1,8 +1,7 @@
-/** What the running hole asks of the device: time, a lit screen, keys of a keyboard or clicker. */
+/** What the running hole asks of the device: time, keys of a keyboard or clicker. */
 import { useEffect, useRef, useState } from "preact/hooks";
 import { type ClockReading, readClock } from "../../../device/clock.ts";
 import { type KeyMeaning, listenForKeys } from "../../../device/keys.ts";
-import { keepScreenOn } from "../../../device/screen-on.ts";
 import { everySecond } from "../../../device/ticker.ts";
 import { vibrateForDue } from "../../../device/vibrate.ts";
 import type { WormGroup } from "../../../record/hole/entries.ts";
@@ -32,15 +31,6 @@ export const useOver = (over: boolean, wanted: boolean): void => {
     if (over && !before.current && wanted) vibrateForDue();
     before.current = over;
   }, [over, wanted]);
-};
-
-/** The screen stays lit while a hole is worked on: hands are muddy and the eyes are on the ground. */
-export const useScreenOn = (): void => {
-  useEffect(() => {
-    const stop = new AbortController();
-    keepScreenOn(() => undefined, stop.signal);
-    return () => stop.abort();
-  }, []);
 };
 
 type Find = "worm" | "undo";

@@ -1,16 +1,18 @@
 /** A spade hole while it is sorted: what was found on top, one large key under the thumb. */
 import { useEffect, useMemo } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import { useScreenOn } from "../../parts/can-ring.ts";
 import { type House, useHouse } from "../../parts/house.ts";
 import { BackDrawing } from "../../parts/icons.tsx";
 import { useLive } from "../../parts/live.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
+import { ScreenDark } from "../../parts/screen-words.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { cue } from "../line/cues.ts";
 import { changesBeside } from "../line/heading.ts";
 import { cueOf } from "./cue-of.ts";
-import { useKeys, useScreenOn } from "./hands.ts";
+import { useKeys } from "./hands.ts";
 import { type HoleHeading, holeHeading } from "./holes-of-day.ts";
 import { Doubts, Numbers, SoilConditions } from "./lists.tsx";
 import { type HoleModel, holeModel } from "./model.ts";
@@ -43,6 +45,7 @@ export const HoleScreen = (props: { readonly hole: RecordId<"observation"> }) =>
   useKeys(house, model);
   usePanelSteps(model);
   useHoleFocus(model);
+  // Hands are muddy and the eyes are on the ground.
   useScreenOn();
   const stored = model.stored.value;
   if (stored === undefined) return <div class="frame" aria-busy="true" />;
@@ -96,6 +99,7 @@ const Sorting = (props: {
           <h1>{heading?.title ?? ""}</h1>
           <p>{heading?.under ?? ""}</p>
         </div>
+        {model.reading.value?.closed === null ? <ScreenDark /> : null}
       </header>
       <PanelOf model={model} visit={visit} hole={hole} />
       {model.panel.value.name === "none" ? <Keys model={model} stored={stored} hole={hole} /> : null}

@@ -1,9 +1,8 @@
 /** Big figures: no keys, legible from two metres. Depth so far of each ring and its next reading by the clock. */
 import { type ReadonlySignal, useComputed } from "@preact/signals";
-import { useEffect } from "preact/hooks";
-import { keepScreenOn } from "../../../device/screen-on.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import type { RingNow } from "../../../record/ring/clock.ts";
+import { useScreenOn } from "../../parts/can-ring.ts";
 import { useHouse } from "../../parts/house.ts";
 import { writeClock } from "../../parts/numbers.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -55,11 +54,7 @@ export const BigFiguresScreen = (props: { readonly visit: RecordId<"visit"> }) =
   const words = useWordsOf(RING_WORDS).big;
   const model = useBoard(props.visit);
   const now = useNow();
-  useEffect(() => {
-    const stop = new AbortController();
-    keepScreenOn(() => undefined, stop.signal);
-    return () => stop.abort();
-  }, []);
+  useScreenOn();
   const order = useComputed(() =>
     inReadingOrder(
       model.rings.value.map(({ ring }) => ring.value),

@@ -4,6 +4,7 @@ import type { RingNow } from "../../../record/ring/clock.ts";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { useHouse } from "../../parts/house.ts";
 import { writeClock } from "../../parts/numbers.ts";
+import { ScreenWords } from "../../parts/screen-words.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { Curve } from "./curve.tsx";
 import type { DayRing } from "./day.ts";
@@ -127,6 +128,7 @@ export const RingTop = (props: {
       ) : (
         <p class="ring-said">{saidBeside(catalogue, words, ring, result, habits, sentences).join(" ")}</p>
       )}
+      {stageOf(ring) === "running" ? <ScreenWords short /> : null}
       <p class="last">{last === null ? "" : sayLast(words, catalogue.common.tongue, last)}</p>
     </main>
   );

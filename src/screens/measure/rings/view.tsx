@@ -5,6 +5,7 @@ import { isWetGlass, type KeyTouch } from "../../../device/glass.ts";
 import { kindOf, type RecordId } from "../../../record/ids.ts";
 import type { Changed } from "../../../store/changes.ts";
 import { DemoPlace } from "../../demo/demo-place.tsx";
+import { bellWaits, screenOn } from "../../parts/can-ring.ts";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { BackDrawing } from "../../parts/icons.tsx";
@@ -15,7 +16,9 @@ import { fieldName } from "../../parts/names.ts";
 import { writeDay } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
+import { ScreenWords } from "../../parts/screen-words.tsx";
 import { useToday } from "../../parts/visits.ts";
+import { ALARM_WORDS } from "../../parts/words.alarm.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { cue } from "../line/cues.ts";
 import { type Board, type BoardModel, useBoard } from "./board-model.ts";
@@ -140,6 +143,7 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
           <div class="board-part beside">
             <LinkKey to={href({ at: "map", field: board.visit.body.field, visit })}>{words.map}</LinkKey>
           </div>
+          <div class="board-part">{runs ? <ScreenWords /> : null}</div>
         </main>
         <div class="foot">
           <div class="actions keys">
@@ -172,10 +176,18 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
   );
 };
 
+/** What keeps the alarm from being heard just now, in one short line: the bar that says it is not shown here. */
+const useInTheWay = (): string | null => {
+  const words = useWordsOf(ALARM_WORDS);
+  if (bellWaits.value) return words.silent;
+  return screenOn.value === "refused" || screenOn.value === "not-here" ? words.dark : null;
+};
+
 const Head = (props: { readonly board: Board; readonly today: string; readonly onBack?: () => void }) => {
   const house = useHouse();
   const catalogue = house.words.value;
   const words = useWordsOf(RING_WORDS).board;
+  const inTheWay = useInTheWay();
   const { visit, field } = props.board;
   const { day } = visit.body;
   const title = day === props.today ? words.title : words.titleThen(writeDay(day, catalogue.common.tongue));
@@ -195,7 +207,7 @@ const Head = (props: { readonly board: Board; readonly today: string; readonly o
       </a>
       <div>
         <h1>{`${title} · ${fieldName(catalogue, field)}`}</h1>
-        <p>{words.locked}</p>
+        <p>{inTheWay ?? words.locked}</p>
       </div>
     </header>
   );
