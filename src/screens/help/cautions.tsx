@@ -1,4 +1,4 @@
-/** All cautions, in the same words in which they are said before a ring or a hole. */
+/** All cautions, in the same words in which they are said before a test. */
 import { type CautionName, isOfThisPlace } from "../parts/cautions-due.ts";
 import { CAUTION_WORDS } from "../parts/words.cautions.ts";
 import { useWordsOf } from "../parts/words-of.ts";

@@ -1,4 +1,4 @@
-/** Which cautions have to be said before a ring or hole, from the records and what was read on this device. */
+/** Which cautions have to be said before a line, ring or hole, from the records and what was read on this device. */
 import type { RecordId } from "../../record/ids.ts";
 import type { ManagementEvent } from "../../record/kinds/event.ts";
 import type { Observation } from "../../record/kinds/observation.ts";
@@ -39,7 +39,8 @@ export interface DueCaution {
 
 /** What the cautions of one set-out hang on. */
 export interface CautionFacts {
-  readonly test: "ring" | "hole";
+  /** Before a line nobody digs and nothing heavy is carried: only coming onto the field is spoken of. */
+  readonly test: "line" | "ring" | "hole";
   /** The field, by the id that stands for it. */
   readonly field: string;
   readonly person: string | null;
@@ -79,7 +80,7 @@ export const isRecent = (sprayed: string, today: string): boolean => {
 };
 
 const belongs = (name: SeasonCaution, test: CautionFacts["test"]): boolean =>
-  name === "mustard" ? test === "hole" : true;
+  name === "mustard" ? test === "hole" : test !== "line";
 
 /**
  * The cautions that have to be said now, the ones of this place first. What was read more
@@ -92,7 +93,7 @@ export const cautionsDue = (facts: CautionFacts, read: CautionsRead): readonly D
     const age = facts.nowMs - (read[key] ?? Number.NEGATIVE_INFINITY);
     if (age < -DAY_MS || age > forMs) due.push({ name, key, day });
   };
-  if (!facts.dugBefore) add("services", facts.field, Number.MAX_VALUE);
+  if (facts.test !== "line" && !facts.dugBefore) add("services", facts.field, Number.MAX_VALUE);
   const sprayed = facts.events
     .filter(({ body }) => body.what === "sprayed" && isRecent(body.day, facts.day))
     .sort((a, b) => (a.body.day < b.body.day ? 1 : -1))[0];

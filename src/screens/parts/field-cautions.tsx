@@ -1,4 +1,5 @@
-/** What to mind before a ring or a hole, said where and when it matters. It never holds anyone up. */
+/** What to mind before a line, a ring or a hole, said where and when it matters. It never holds anyone up. */
+import type { ComponentChild } from "preact";
 import { useState } from "preact/hooks";
 import { toSi, type UnitHabits } from "../../record/units.ts";
 import { type CautionsRead, cautionsDue, type DueCaution, isOfThisPlace, nowRead } from "./cautions-due.ts";
@@ -18,6 +19,7 @@ export type { CautionsAt } from "./read-cautions.ts";
 
 /** What has to be said at a set-out. */
 export interface ShownCautions {
+  readonly test: CautionsAt["test"];
   /** Those of this place first; empty when nothing has to be said. */
   readonly list: readonly DueCaution[];
   /** Keeps on this device that the list was read. */
@@ -36,6 +38,7 @@ export const useCautions = (at: CautionsAt): ShownCautions | undefined => {
   if (found === undefined) return undefined;
   const list = cautionsDue(found.facts, known);
   return {
+    test: at.test,
     list,
     litresToday: found.litresToday,
     understood: () => {
@@ -44,6 +47,15 @@ export const useCautions = (at: CautionsAt): ShownCautions | undefined => {
       house.changeSettings({ cautionsRead: read });
     },
   };
+};
+
+/** A form that is drawn once its cautions are known: nothing pushes the keys down afterwards. */
+export const WithCautions = (
+  props: Omit<CautionsAt, "person"> & { readonly children: (now: ShownCautions) => ComponentChild },
+) => {
+  const { visit, field, test } = props;
+  const now = useCautions({ visit, field, test, person: useHouse().settings.value.person });
+  return now === undefined ? <div class="frame" aria-busy="true" /> : props.children(now);
 };
 
 const LB_PER_KG = 2.204_62;
@@ -64,7 +76,7 @@ export const Cautions = (props: { readonly now: ShownCautions | undefined }) => 
   if (now === undefined || now.list.length === 0) return null;
   return (
     <section class="cautions">
-      <h2>{words.title}</h2>
+      <h2>{now.test === "line" ? words.titleLine : words.title}</h2>
       <ul>
         {now.list.map(({ name, key, day }) => (
           <li key={key} class={isOfThisPlace(name) ? "of-this-place" : ""}>

@@ -14,7 +14,7 @@ import { sameField } from "./same-field.ts";
 export interface CautionsAt {
   readonly visit: RecordId<"visit">;
   readonly field: RecordId<"field">;
-  readonly test: "ring" | "hole";
+  readonly test: CautionFacts["test"];
   readonly person: RecordId<"person"> | null;
 }
 
@@ -59,11 +59,12 @@ export const readCautionFacts = async (
 ): Promise<{ readonly facts: CautionFacts; readonly litresToday: number }> => {
   const same = await sameField(records, at.field);
   const ids = same?.ids ?? [at.field];
+  const digs = at.test !== "line";
   const [onField, events, visits, latest, farm] = await Promise.all([
-    Promise.all(ids.map((field) => records.list({ field, kind: "observation" }))),
+    digs ? Promise.all(ids.map((field) => records.list({ field, kind: "observation" }))) : [],
     Promise.all(ids.map((field) => records.list({ field, kind: "event" }))),
     records.list({ kind: "visit" }, { newestFirst: true, limit: LATEST }),
-    records.list({ kind: "observation" }, { newestFirst: true, limit: LATEST }),
+    digs ? records.list({ kind: "observation" }, { newestFirst: true, limit: LATEST }) : [],
     farmOf(records, at.field),
   ]);
   const before = visitBefore(visits, at.visit, device);

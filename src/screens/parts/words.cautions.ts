@@ -3,9 +3,10 @@ import type { WordsOf } from "./words-of.ts";
 
 type Said = { readonly what: string; readonly mind: string };
 
-/** Words of what to mind before a ring or a hole. */
+/** Words of what to mind before a line, a ring or a hole. */
 const english = () => ({
   title: "Before you dig or drive a ring in",
+  titleLine: "Before you walk in",
   local: "Local codes, the law and licensed practice come first wherever they say more than this.",
   taken: "I have read this",
   all: "All cautions",

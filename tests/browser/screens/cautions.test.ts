@@ -7,12 +7,14 @@ import { type OnPhone, onPhone, standsStill } from "./on-phone.ts";
 const today = dayOf(Date.now());
 
 let phone: OnPhone;
-/** Addresses of the two set-outs of a visit on a new field, and of one on another field of its farm. */
+/** Addresses of the three set-outs of a visit on a new field, and of one on another field of its farm. */
+let line: string;
 let hole: string;
 let ring: string;
 let secondField: string;
 /** And of one on a field of another farm. */
 let otherFarm: string;
+let otherFarmLine: string;
 
 beforeAll(async () => {
   const { add, rows } = beginSample();
@@ -63,15 +65,28 @@ beforeAll(async () => {
     startedAtMs: Date.now(),
   });
   const secondVisit = add("visit", { field: second, day: today, harvestYear: null });
+  add("kit", { type: "rope", name: "rope", marks: 50, spacingM: 0.3 });
   phone = await onPhone(rows());
+  line = `#/visit/${visit}/new-line`;
   hole = `#/visit/${visit}/new-hole`;
   ring = `#/visit/${visit}/new-ring`;
+  otherFarmLine = `#/visit/${otherVisit}/new-line`;
   otherFarm = `#/visit/${otherVisit}/new-ring`;
   secondField = `#/visit/${secondVisit}/new-hole`;
 });
 afterAll(() => phone.close());
 
 const said = (): Promise<string[]> => phone.chromium.page.locator(".cautions li b").allInnerTexts();
+
+it("says before a line when the field was sprayed, and never holds anyone up", async () => {
+  await phone.goTo(line);
+  await phone.reads("Before you walk in");
+  // Nobody digs for a line: nothing is said of cables, lightning or lifting.
+  await expect.poll(said).toEqual([expect.stringMatching(/^Sprayed on /)]);
+  await phone.reads("The label is the rule");
+  await phone.touch("Start counting");
+  await phone.chromium.page.locator(".count-keys").waitFor();
+});
 
 it("says before a hole what to mind on this ground, and never holds anyone up", async () => {
   await phone.goTo(hole);
@@ -100,9 +115,16 @@ it("is silent about what was read, at the other test and after a start, and says
 });
 
 it("asks for clean boots, spade and rings on a field of another farm, once", async () => {
+  await phone.goTo(otherFarmLine);
+  await expect.poll(said).toEqual(["Clean boots, spade and rings"]);
   await phone.goTo(otherFarm);
   await phone.reads("You come from another farm.");
   await expect.poll(said).toEqual(["Buried cables, pipes and drains", "Clean boots, spade and rings"]);
   await phone.touch("I have read this");
   await phone.chromium.page.locator(".cautions").waitFor({ state: "detached" });
+  // Coming with a rope is the same coming.
+  await phone.goTo(otherFarmLine);
+  await phone.reads("How will you count?");
+  await standsStill(phone.chromium, "line-new");
+  expect(await said()).toEqual([]);
 });

@@ -93,6 +93,23 @@ describe("a spraying", () => {
   });
 });
 
+it("speaks before a line only of coming onto the field: a spraying, and boots from another farm", () => {
+  const coming = {
+    test: "line" as const,
+    fromOtherFarm: "visit-1",
+    events: [{ id: "event-1", body: { day: "2024-05-06", what: "sprayed" as const } }],
+  };
+  expect(namesOf({ test: "line" })).toEqual([]);
+  expect(namesOf(coming)).toEqual(["sprayed", "clean-kit"]);
+  const read = afterReading(coming);
+  expect(namesOf(coming, read)).toEqual([]);
+  // The ring that comes next has its own to say, and these two were read.
+  const ring = namesOf({ ...coming, test: "ring" }, read);
+  expect(ring[0]).toBe("services");
+  expect(ring).not.toContain("sprayed");
+  expect(ring).not.toContain("clean-kit");
+});
+
 describe("once a season and person", () => {
   it("names mustard at holes alone", () => {
     expect(namesOf({ test: "hole" })).toContain("mustard");

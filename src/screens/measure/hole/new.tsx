@@ -4,7 +4,7 @@ import { useEffect } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { readNumber } from "../../../record/number.ts";
 import { PLACES } from "../../../record/shapes.ts";
-import { Cautions, type ShownCautions, useCautions } from "../../parts/field-cautions.tsx";
+import { Cautions, type ShownCautions, WithCautions } from "../../parts/field-cautions.tsx";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
@@ -39,6 +39,8 @@ import "./hole.css";
 export const NewHoleScreen = (props: { readonly visit: RecordId<"visit"> }) => {
   const house = useHouse();
   const dig = useLive(() => readDig(house, props.visit), [props.visit]);
+  // Above the form: where somebody stands stays known when it begins afresh.
+  const standing = useStanding();
   if (dig === undefined) return <div class="frame" aria-busy="true" />;
   if (dig === null)
     return (
@@ -46,26 +48,14 @@ export const NewHoleScreen = (props: { readonly visit: RecordId<"visit"> }) => {
         {null}
       </Page>
     );
-  return <WithCautions dig={dig} />;
-};
-
-/** The form is drawn once everything above it is known: nothing pushes the keys down afterwards. */
-const WithCautions = ({ dig }: { readonly dig: Dig }) => {
-  const house = useHouse();
-  const cautions = useCautions({
-    visit: dig.visit.id,
-    field: dig.visit.body.field,
-    test: "hole",
-    person: house.settings.value.person,
-  });
-  // Above the form: where somebody stands stays known when it begins afresh.
-  const standing = useStanding();
-  return cautions === undefined ? (
-    <div class="frame" aria-busy="true" />
-  ) : (
-    <Typed form="hole">
-      <Form dig={dig} cautions={cautions} standing={standing} />
-    </Typed>
+  return (
+    <WithCautions visit={dig.visit.id} field={dig.visit.body.field} test="hole">
+      {(cautions) => (
+        <Typed form="hole">
+          <Form dig={dig} cautions={cautions} standing={standing} />
+        </Typed>
+      )}
+    </WithCautions>
   );
 };
 

@@ -8,6 +8,7 @@ import { sentenceFor } from "../../catalogue.ts";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { KIT_FORM } from "../../kit/kit-form.tsx";
 import { RopeForm } from "../../kit/rope-form.tsx";
+import { Cautions, type ShownCautions, WithCautions } from "../../parts/field-cautions.tsx";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
@@ -42,9 +43,13 @@ export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
       </Page>
     );
   return (
-    <Typed form="line">
-      <Form setOut={found} standing={standing} />
-    </Typed>
+    <WithCautions visit={found.visit.id} field={found.field.id} test="line">
+      {(cautions) => (
+        <Typed form="line">
+          <Form setOut={found} cautions={cautions} standing={standing} />
+        </Typed>
+      )}
+    </WithCautions>
   );
 };
 
@@ -52,7 +57,12 @@ const ANGLES = ["45", "90", "0", "unknown"] as const;
 const angleOf = (angleDeg: number | null): (typeof ANGLES)[number] =>
   ANGLES.find((angle) => angle === String(angleDeg)) ?? "unknown";
 
-const Form = ({ setOut, standing }: { readonly setOut: SetOut; readonly standing: Standing }) => {
+const Form = (props: {
+  readonly setOut: SetOut;
+  readonly cautions: ShownCautions;
+  readonly standing: Standing;
+}) => {
+  const { setOut, standing } = props;
   const house = useHouse();
   const words = house.words.value;
   const sentences = useWordsOf(SENTENCES);
@@ -107,6 +117,7 @@ const Form = ({ setOut, standing }: { readonly setOut: SetOut; readonly standing
       }
     >
       <Brought />
+      <Cautions now={props.cautions} />
       <StandingWords standing={standing} question={words.setOut.stand} />
       {setOut.strips.length > 0 ? (
         <Choice
