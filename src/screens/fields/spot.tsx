@@ -1,6 +1,7 @@
 /** A marked spot: its name, what it is, and where. Nothing of it is needed but what one wants to say. */
 import type { RecordId } from "../../record/ids.ts";
 import type { Spot } from "../../record/kinds/spot.ts";
+import { NotesOfSpot } from "../measure/notes/of-spot.tsx";
 import { AskOnce } from "../parts/ask-once.tsx";
 import { fromHere } from "../parts/from-here.ts";
 import { type House, useHouse } from "../parts/house.ts";
@@ -11,6 +12,7 @@ import { MAP_WORDS } from "../parts/map/words.ts";
 import { fieldName, stripName } from "../parts/names.ts";
 import { useOnce } from "../parts/once.ts";
 import { Page } from "../parts/page.tsx";
+import { PhotoPart } from "../parts/photos/photo-part.tsx";
 import { href } from "../parts/route.ts";
 import { Brought, Typed, useForget, useKeeping, useTyped } from "../parts/typed.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -198,24 +200,39 @@ const SpotForm = (props: {
         </>
       )}
       {spot === "new" ? null : (
-        <div class="ruled keys last-keys">
-          <AskOnce
-            label={says.deleteSpot}
-            question={says.deleteSpotAsk}
-            hint={says.deleteSpotHint}
-            yes={says.deleteYes}
-            onYes={async () => {
-              const goInstead = fromHere(house.goInstead);
-              const written = await keeping(() => house.write(house.pen.remove(spot)));
-              if (written.ok) {
-                forget();
-                goInstead({ at: "field", field });
-              } else house.tell(written.problem);
-            }}
-          />
-        </div>
+        <>
+          <PhotoPart of={spot} />
+          <NotesOfSpot same={now.on.same} spot={spot} />
+          <DeleteSpot spot={spot} field={field} />
+        </>
       )}
     </Page>
+  );
+};
+
+/** A key that asks once more. What was measured there stays. */
+const DeleteSpot = (props: { readonly spot: RecordId<"spot">; readonly field: RecordId<"field"> }) => {
+  const house = useHouse();
+  const says = useWordsOf(DETAILS_WORDS);
+  const [forget, keeping] = [useForget(), useKeeping()];
+  const { spot, field } = props;
+  return (
+    <div class="ruled keys last-keys">
+      <AskOnce
+        label={says.deleteSpot}
+        question={says.deleteSpotAsk}
+        hint={says.deleteSpotHint}
+        yes={says.deleteYes}
+        onYes={async () => {
+          const goInstead = fromHere(house.goInstead);
+          const written = await keeping(() => house.write(house.pen.remove(spot)));
+          if (written.ok) {
+            forget();
+            goInstead({ at: "field", field });
+          } else house.tell(written.problem);
+        }}
+      />
+    </div>
   );
 };
 

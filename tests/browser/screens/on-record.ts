@@ -29,6 +29,8 @@ export interface Stored {
       readonly type?: string;
       readonly text?: string;
       readonly strip?: string | null;
+      readonly spot?: string;
+      readonly visit?: string;
       readonly field?: string;
       readonly of?: string;
       readonly at?: { readonly position: Where | null };

@@ -58,7 +58,7 @@ const drafting = async (stood: Stood = nowhere) => {
   const open = (note: { id: RecordId<"observation">; text: string } | null) =>
     newDraft({
       house: desk,
-      on: { visit: on.visit, field: on.field, spot: null },
+      on: { visit: on.visit, field: on.field, spot: null, strip: null },
       note: note === null ? null : { ...note, strip: null },
       stood: () => stood,
       onBegun: (id) => begun.push(id),

@@ -26,6 +26,8 @@ export interface Beginning {
   readonly visit: RecordId<"visit">;
   readonly field: RecordId<"field">;
   readonly spot: RecordId<"spot"> | null;
+  /** The strip that stands chosen at first. */
+  readonly strip: RecordId<"strip"> | null;
 }
 
 /** What the draft begins with. */
@@ -74,7 +76,7 @@ const whole = (text: string): string => text.replaceAll(/\p{Surrogate}/gu, "");
 export const newDraft = ({ house, on, note: before, stood, onBegun }: DraftStart): Draft => {
   const note = signal<NoteId | null>(before?.id ?? null);
   const text = signal(before?.text ?? "");
-  const strip = signal<NoteHeader["strip"]>(before?.strip ?? null);
+  const strip = signal<NoteHeader["strip"]>(before === null ? on.strip : before.strip);
   const onRecord = signal(true);
   const steps = signal<Pick<Steps, "done" | "undone">>({ done: [], undone: [] });
   let saved = text.value;

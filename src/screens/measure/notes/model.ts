@@ -2,6 +2,8 @@
 import type { RecordId } from "../../../record/ids.ts";
 import type { NoteHeader } from "../../../record/kinds/observation.ts";
 import type { House } from "../../parts/house.ts";
+import { newestOf } from "../../parts/newest-of.ts";
+import { spotsOf } from "../../parts/old-grass.ts";
 import { countPhotos } from "../../parts/photos/model.ts";
 import type { Listed, Reader } from "../../parts/reader.ts";
 import { onceEach, type SameField, sameField, sameStrip } from "../../parts/same-field.ts";
@@ -57,7 +59,35 @@ export const readNotePlace = async (records: Reader, at: NoteAt): Promise<NotePl
 /** A note in a list. */
 export interface NoteRow extends Noted {
   readonly photos: number;
+  /** The marked spot that it is written at, a deleted one too. */
+  readonly spot: Listed<"spot"> | undefined;
 }
+
+/** Notes as lists show them, the first written first. */
+const rowsOf = async (
+  records: Reader,
+  tests: readonly Listed<"observation">[],
+): Promise<readonly NoteRow[]> => {
+  const notes = tests.flatMap((one) => {
+    const noted = notedOf(one);
+    return noted === null ? [] : [noted];
+  });
+  if (notes.length === 0) return [];
+  const [photos, spots] = await Promise.all([
+    countPhotos(records),
+    spotsOf(
+      records,
+      notes.map(({ header }) => ({ body: header })),
+    ),
+  ]);
+  return notes
+    .map((note) => ({
+      ...note,
+      photos: photos.get(note.id) ?? 0,
+      spot: note.header.spot === undefined ? undefined : spots.get(note.header.spot),
+    }))
+    .sort((a, b) => a.header.startedAtMs - b.header.startedAtMs);
+};
 
 /** The notes of these visits, the first written first. */
 export const readNotes = async (
@@ -65,15 +95,25 @@ export const readNotes = async (
   visits: readonly RecordId<"visit">[],
 ): Promise<readonly NoteRow[]> => {
   const lists = await Promise.all(visits.map((visit) => records.list({ visit, kind: "observation" })));
-  const notes = lists.flat().flatMap((one) => {
-    const noted = notedOf(one);
-    return noted === null ? [] : [noted];
-  });
-  if (notes.length === 0) return [];
-  const photos = await countPhotos(records);
-  return notes
-    .map((note) => ({ ...note, photos: photos.get(note.id) ?? 0 }))
-    .sort((a, b) => a.header.startedAtMs - b.header.startedAtMs);
+  return rowsOf(records, lists.flat());
+};
+
+/** How many of a field's newest notes are looked through for those of one spot, and among how many headers. */
+const NEWEST_NOTES = { most: 200, among: 2000 } as const;
+
+/**
+ * The notes written at a marked spot, the newest first.
+ *
+ * @param fields the field with all that are the same
+ */
+export const readNotesAt = async (
+  records: Reader,
+  fields: readonly RecordId<"field">[],
+  spot: RecordId<"spot">,
+): Promise<readonly NoteRow[]> => {
+  const lists = await Promise.all(fields.map((field) => newestOf(records, field, "note", NEWEST_NOTES)));
+  const there = lists.flatMap(({ tests }) => tests.filter(({ body }) => body.spot === spot));
+  return [...(await rowsOf(records, there))].reverse();
 };
 
 /** Deletes a note, or brings it back. False when it could not be written; the reason is shown. */

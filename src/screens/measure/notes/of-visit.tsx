@@ -7,7 +7,8 @@ import { useLive } from "../../parts/live.ts";
 import { writeClock } from "../../parts/numbers.ts";
 import { href } from "../../parts/route.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
-import { firstWords, readNotes } from "./model.ts";
+import { readNotes } from "./model.ts";
+import { NoteRows } from "./rows.tsx";
 import { NOTE_WORDS } from "./words.ts";
 
 /** Notes of these visits; a new one is begun on the first of them. */
@@ -24,21 +25,7 @@ export const NotesOfVisit = (props: {
   return (
     <section class="ruled">
       <h2>{words.heading}</h2>
-      <ul class="rows">
-        {notes?.map(({ id, header, photos }) => (
-          <li key={id}>
-            <a class="row" href={href({ at: "note", note: id })}>
-              <span>
-                <b>{header.text.trim() === "" ? words.wordless : firstWords(header.text)}</b>
-                <small>
-                  {writeClock(header.startedAtMs, common.tongue)}
-                  {photos === 0 ? "" : ` · ${words.photos(photos)}`}
-                </small>
-              </span>
-            </a>
-          </li>
-        ))}
-      </ul>
+      <NoteRows notes={notes ?? []} when={(atMs) => writeClock(atMs, common.tongue)} withSpot />
       {visit === undefined || props.closed === true ? null : (
         <div class="beside">
           <LinkKey to={href({ at: "note-new", visit, spot: null })}>{words.write}</LinkKey>

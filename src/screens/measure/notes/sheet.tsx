@@ -12,6 +12,7 @@ import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { PhotoKey } from "../../parts/photos/photo-key.tsx";
 import { Photos } from "../../parts/photos/photos.tsx";
+import type { Listed } from "../../parts/reader.ts";
 import { href } from "../../parts/route.ts";
 import { useStanding } from "../../parts/standing.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
@@ -26,13 +27,25 @@ interface SheetProps {
   readonly onBegun: (id: RecordId<"observation">) => void;
 }
 
+/** The strip that a spot lies on, while there is one; old grass lies on none. */
+const stripAt = ({ strips, stripOf }: NotePlace, { body }: Listed<"spot">): RecordId<"strip"> | null => {
+  const { strip, oldGrass } = body;
+  if (strip === null || oldGrass) return null;
+  return strips.find(({ id }) => id === stripOf(strip))?.id ?? null;
+};
+
 /** The draft of this sheet, from the moment it is opened until it is left. */
 const useDraft = ({ place, onBegun }: SheetProps, stood: Parameters<typeof newDraft>[0]["stood"]): Draft => {
   const house = useHouse();
   const draft = useRef<Draft | null>(null);
   draft.current ??= newDraft({
     house,
-    on: { visit: place.visit.id, field: place.visit.body.field, spot: place.spot?.id ?? null },
+    on: {
+      visit: place.visit.id,
+      field: place.visit.body.field,
+      spot: place.spot?.id ?? null,
+      strip: place.spot === null ? null : stripAt(place, place.spot),
+    },
     note:
       place.note === null
         ? null

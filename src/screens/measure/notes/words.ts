@@ -10,6 +10,8 @@ const english = () => ({
     title: "Note",
     newTitle: "Write a note",
     write: "Write a note",
+    writeHere: "Write a note here",
+    noSpotName: "marked spot without a name",
     heading: "Notes",
     label: "What is to be seen here?",
     onRecord: "On record.",

@@ -104,8 +104,9 @@ export const drawField = (words: Catalogue, map: MapWords, on: OnField): FieldDr
   };
   const groundOf = (body: Listed<"observation">["body"]): readonly string[] => {
     const spot = body.spot === undefined ? undefined : on.measuredAt.get(body.spot);
-    if (onGrass(on.measuredAt, body)) return [words.common.oldGrass(spot?.body.name ?? "")];
-    return body.strip === null ? [] : [nameOf(body.strip)];
+    const name = spot?.body.name ?? "";
+    if (onGrass(on.measuredAt, body)) return [words.common.oldGrass(name)];
+    return [...(body.strip === null ? [] : [nameOf(body.strip)]), ...(name === "" ? [] : [name])];
   };
   const test = ({ id, body }: Listed<"observation">): Thing | null => {
     const [at, to] =
@@ -154,7 +155,7 @@ export const drawField = (words: Catalogue, map: MapWords, on: OnField): FieldDr
           label: "",
           name: map.signs.note,
           about: about(...(body.text === "" ? [] : [body.text.slice(0, 80)])),
-          href: null,
+          href: href({ at: "note", note: id }),
         };
     }
   };
