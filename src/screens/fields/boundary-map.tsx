@@ -41,7 +41,7 @@ export const MakeMap = (props: {
     ) : null;
   return (
     <GroundView
-      label={map.label(props.name, drawing.things.length)}
+      label={map.label(props.name, drawing.things.length, "nowhere")}
       drawing={drawing}
       here={here}
       cross={props.touching}

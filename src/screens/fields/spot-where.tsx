@@ -120,7 +120,7 @@ const PutOnMap = (props: {
     <>
       <p>{says.mapHint}</p>
       <GroundView
-        label={map.label(says.aSpot, drawing.things.length)}
+        label={map.label(says.aSpot, drawing.things.length, "nowhere")}
         drawing={drawing}
         here={here}
         start={position}

@@ -67,15 +67,35 @@ it("writes no name over another one or over a sign", async () => {
 });
 
 it("says in its name what it is, and opens as a screen of its own", async () => {
-  const region = phone.chromium.page.getByRole("region", { name: /^Map of Top Field: 7 things on it/ });
-  await expect.poll(() => region.count()).toBe(1);
+  // The page of the field shows no list: its label leads to where one is.
+  const region = (list: string) =>
+    phone.chromium.page.getByRole("region", {
+      name: `Map of Top Field: 7 things on it. ${list}`,
+      exact: true,
+    });
+  await expect.poll(() => region("“Open the map” leads to the same as a list.").count()).toBe(1);
   await phone.touch("Open the map");
+  await expect.poll(() => region("The list that follows holds the same.").count()).toBe(1);
   await phone.reads("What lies on it");
   await phone.reads("Distances are from the middle of the field.");
   // The middle of the ground is 100 m east and 75 m north of its corner; the ring 60 m east, 90 m north.
   const ring = phone.chromium.page.locator(".rows li", { hasText: "Ring A" });
   await expect.poll(() => ring.textContent()).toContain("43 m west");
   await phone.reads("1 test has no position.");
+});
+
+it("lists the boundary and the strips, which have no sign, and leads to what belongs to them", async () => {
+  const list = phone.chromium.page.locator(".rows li");
+  // The boundary, two strips and seven signs.
+  await expect.poll(() => list.count()).toBe(10);
+  const row = (at: number) => list.nth(at).locator("a");
+  await expect.poll(() => row(0).textContent()).toBe("Boundary3 ha, 700 m aroundOpen");
+  expect(await row(0).getAttribute("href")).toBe(`#/fields/${sample.field}/boundary`);
+  // One line of "straw off" has no position, so its hole alone tells where it lies: 40 m east and 15 m south of
+  // the middle of the ground.
+  const off = list.filter({ has: phone.chromium.page.getByText("straw off", { exact: true }) });
+  await expect.poll(() => off.textContent()).toContain("strip · 43 m east");
+  expect(await off.locator("a").getAttribute("href")).toBe(`#/fields/${sample.field}`);
 });
 
 it("writes what somebody typed as text, whatever it holds", async () => {
@@ -132,6 +152,8 @@ it("holds only what was measured on a visit when it is asked for one", async () 
 it("says what would show up while nothing of a field has a position", async () => {
   await phone.goTo(`#/fields/${sample.bare}/map`);
   await phone.reads("Nothing here has a position yet.");
+  const rows = phone.chromium.page.locator(".rows li");
+  await expect.poll(() => rows.allTextContents()).toEqual(["Boundarynone yetOpen"]);
 });
 
 it("asked nobody else for anything", async () => {

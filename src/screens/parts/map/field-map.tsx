@@ -1,9 +1,11 @@
 /**
- * The map of a field inside a screen, with the same as a list beneath. Mount it as
+ * The map of a field inside a screen, and on a screen of its own with the same as a list beneath. Mount it as
  * `<FieldMap field={id} visit={null} />`, or with a visit for what was measured on that day.
  */
 import { useMemo, useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
+import { sizeOf } from "../../fields/boundary-model.ts";
+import { BOUNDARY_WORDS } from "../../fields/words.boundary.ts";
 import { useHouse } from "../house.ts";
 import { LinkKey } from "../keys.tsx";
 import { useLastShown } from "../last-shown.ts";
@@ -12,10 +14,10 @@ import { useLive } from "../live.ts";
 import { href } from "../route.ts";
 import { useWordsOf } from "../words-of.ts";
 import { type Drawing, placesOf } from "./drawing.ts";
-import { drawField, MOST_TESTS, readOnField } from "./field-things.ts";
+import { drawField, MOST_TESTS, type OnField, readOnField } from "./field-things.ts";
 import { GroundView } from "./ground-view.tsx";
 import { type Here, useHere } from "./here.ts";
-import { type CountedFrom, ThingList, ThingRow } from "./thing-list.tsx";
+import { type CountedFrom, type Row, ThingList, ThingRow } from "./thing-list.tsx";
 import { goneBy, MAP_WORDS } from "./words.ts";
 
 export const FieldMap = (props: {
@@ -47,7 +49,7 @@ export const FieldMap = (props: {
   return (
     <>
       <GroundView
-        label={map.label(made.name, things.length)}
+        label={map.label(made.name, things.length, whole ? "follows" : "behind-key")}
         drawing={drawing}
         here={here}
         still={!whole}
@@ -64,9 +66,48 @@ export const FieldMap = (props: {
       )}
       {on.more ? <p>{map.newestOnly(MOST_TESTS)}</p> : null}
       {made.without > 0 ? <p>{map.without(made.without)}</p> : null}
-      {whole ? <ThingList things={things} from={from} /> : null}
+      {whole ? <WholeList on={on} drawing={made.drawing} from={from} /> : null}
     </>
   );
+};
+
+/** Everything on the map as a list: the boundary and the names of the strips are drawn without a sign. */
+const WholeList = (props: {
+  readonly on: OnField;
+  readonly drawing: Drawing;
+  readonly from: CountedFrom | null;
+}) => {
+  const map = useWordsOf(MAP_WORDS);
+  const says = useWordsOf(BOUNDARY_WORDS);
+  const { habits } = useHouse().settings.value;
+  const { boundary, labels, things } = props.drawing;
+  const { field } = props.on.same;
+  const size = useMemo(() => (boundary === null ? null : sizeOf(boundary)), [boundary]);
+  const sizeWords = (): string => {
+    if (boundary === null) return map.noBoundary;
+    if (size === null) return says.openArea;
+    return says.area(
+      lengthWords("area", size.areaM2, habits),
+      lengthWords("distance", size.perimeterM, habits),
+    );
+  };
+  const edge: Row = {
+    id: "boundary",
+    name: map.boundary,
+    about: sizeWords(),
+    at: null,
+    href: href({ at: "boundary", field: field.id }),
+  };
+  const strips = labels.map(
+    ({ id, text, at }): Row => ({
+      id,
+      name: text,
+      about: map.strip,
+      at,
+      href: href({ at: "field", field: field.id }),
+    }),
+  );
+  return <ThingList things={[edge, ...strips, ...things]} from={props.from} />;
 };
 
 /** The drawing with the person on it. */

@@ -80,7 +80,13 @@ export const GroundView = (props: {
     const { start } = now.current;
     if (open && start !== undefined && start !== null) opened.current?.goTo(start);
   }, [open, opened]);
-  if (failed) return <p>{words.cannotDraw}</p>;
+  if (failed)
+    return (
+      <>
+        <p>{words.cannotDraw}</p>
+        <div class="keys ground-keys">{props.children}</div>
+      </>
+    );
   if (empty) return <p>{words.noPlace}</p>;
   return (
     <>

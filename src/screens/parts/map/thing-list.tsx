@@ -31,16 +31,20 @@ export const useAway = (): ((from: CountedFrom | null, to: LatitudeLongitude) =>
   };
 };
 
+/** What stands in the list: what has a sign on the map, a strip, or the boundary, which lies at no one place. */
+export type Row = Pick<Thing, "id" | "name" | "about" | "href"> & { readonly at: LatitudeLongitude | null };
+
 /** A thing with its distance, leading to its own screen. */
-export const ThingRow = (props: { readonly thing: Thing; readonly from: CountedFrom | null }) => {
+export const ThingRow = (props: { readonly thing: Row; readonly from: CountedFrom | null }) => {
   const away = useAway();
   const words = useWordsOf(MAP_WORDS);
   const { thing, from } = props;
+  const where = thing.at === null ? "" : away(from, thing.at);
   const inside = (
     <>
       <span>
         <b>{thing.name}</b>
-        <small>{[thing.about, away(from, thing.at)].filter((part) => part !== "").join(" · ")}</small>
+        <small>{[thing.about, where].filter((part) => part !== "").join(" · ")}</small>
       </span>
       {thing.href === null ? null : <b>{words.open}</b>}
     </>
@@ -54,10 +58,7 @@ export const ThingRow = (props: { readonly thing: Thing; readonly from: CountedF
   );
 };
 
-export const ThingList = (props: {
-  readonly things: readonly Thing[];
-  readonly from: CountedFrom | null;
-}) => {
+export const ThingList = (props: { readonly things: readonly Row[]; readonly from: CountedFrom | null }) => {
   const words = useWordsOf(MAP_WORDS);
   const [most, setMost] = useState(AT_ONCE);
   const { things, from } = props;

@@ -15,19 +15,30 @@ export const goneBy = (ms: number): string => {
   return `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one, other: `${one}s` })}`;
 };
 
+/** Where what lies on a map stands as a list, for whoever cannot see it. */
+export type ListAt = "follows" | "behind-key" | "nowhere";
+
+const LARGER = "Open the map";
+
+const LIST_AT = {
+  follows: " The list that follows holds the same.",
+  "behind-key": ` “${LARGER}” leads to the same as a list.`,
+  nowhere: "",
+} satisfies Record<ListAt, string>;
+
 const english = () => ({
   title: "Map",
-  label: (field: string, count: number) =>
-    `Map of ${field}: ${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "thing", other: "things" })} on it. The list that follows holds the same.`,
+  label: (field: string, count: number, list: ListAt) =>
+    `Map of ${field}: ${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "thing", other: "things" })} on it.${LIST_AT[list]}`,
   hint: "Arrow keys move the map, plus and minus bring it closer or farther.",
   closer: "Closer",
   farther: "Farther",
   fit: "Whole field",
   whereAmI: "Where am I?",
-  larger: "Open the map",
+  larger: LARGER,
   north: "north is up",
   onIt: "What lies on it",
-  cannotDraw: "The map cannot be drawn just now. The list holds the same.",
+  cannotDraw: "The map cannot be drawn just now.",
   noPlace:
     "Nothing here has a position yet. A boundary, a marked spot, or the next test with a position shows up here.",
   you: "you",
@@ -67,6 +78,8 @@ const english = () => ({
   without: (count: number) =>
     `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "test has", other: "tests have" })} no position.`,
   boundary: "Boundary",
+  noBoundary: "none yet",
+  strip: "strip",
   more: (count: number) => `Show ${writeNumber(count, TONGUE)} more`,
   open: "Open",
 });
