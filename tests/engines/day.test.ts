@@ -38,7 +38,6 @@ const firstStart = async (on: Driver, host: BuiltServer): Promise<void> => {
 
 const countLine = async (on: Driver): Promise<void> => {
   await touch(on, "Count a line");
-  await touch(on, "The whole field");
   await touch(on, "Add a rope");
   await write(on, "Name", "R1");
   await write(on, "How many marks?", "10");

@@ -3,6 +3,7 @@
 import { kindOf, type RecordId } from "../../record/ids.ts";
 import type { Strip } from "../../record/kinds/strip.ts";
 import type { House } from "../parts/house.ts";
+import { newField } from "../parts/new-field.ts";
 import { newestOf, type TestOf } from "../parts/newest-of.ts";
 import { type Spots, spotsOf } from "../parts/old-grass.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
@@ -136,36 +137,16 @@ export const readField = async (
   };
 };
 
-/** A strip that is the whole field; what was done there can be said later. */
-export const wholeField = (field: RecordId<"field">): Strip => ({
-  field,
-  name: "",
-  done: [],
-  wholeField: true,
-  rep: null,
-});
-
-/**
- * Writes a new field, and with it the whole field as a strip: nobody has to think of strips before there are
- * any. Null, and the reason is shown, when it could not be written.
- */
+/** Writes a new field. Null, and the reason is shown, when it could not be written. */
 export const addField = async (
   house: House,
   name: string,
   choice: FarmChoice,
 ): Promise<RecordId<"field"> | null> => {
   const { farm, commands } = farmOf(house.pen, choice);
-  const command = house.pen.write("field", {
-    name: name.trim(),
-    farm,
-    boundary: null,
-    rowDirectionDeg: null,
-    soilTexture: null,
-    harvestCrop: null,
-  });
-  const strip = house.pen.write("strip", wholeField(command.id));
-  const written = await house.write(...commands, command, strip);
-  if (written.ok) return command.id;
+  const made = newField(house.pen, name.trim(), farm);
+  const written = await house.write(...commands, ...made.commands);
+  if (written.ok) return made.field;
   house.tell(written.problem);
   return null;
 };

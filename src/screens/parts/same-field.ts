@@ -72,3 +72,10 @@ export const onceEach = (
     return true;
   });
 };
+
+/** The strip among those of a list that stands for this one; undefined when none does. */
+export const standsFor = (
+  strips: readonly Listed<"strip">[],
+  stripOf: (id: RecordId<"strip">) => RecordId<"strip">,
+  id: RecordId<"strip">,
+): RecordId<"strip"> | undefined => strips.find((one) => stripOf(one.id) === stripOf(id))?.id;

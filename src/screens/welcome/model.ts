@@ -7,6 +7,7 @@ import type { RecordId } from "../../record/ids.ts";
 import { HABITS, type HabitsName } from "../../record/units.ts";
 import { getMeta } from "../../store/meta.ts";
 import type { House } from "../parts/house.ts";
+import { newField } from "../parts/new-field.ts";
 import { dayOf } from "../parts/numbers.ts";
 import { SETTINGS, type Settings } from "../parts/settings.ts";
 import type { Trade } from "../parts/trade.ts";
@@ -24,16 +25,9 @@ type Begins = Pick<House, "records" | "write" | "pen" | "changeSettings" | "tell
 export type Begun = RecordId<"visit"> | "elsewhere" | null;
 
 const fieldAndVisit = ({ pen }: Begins) => {
-  const field = pen.write("field", {
-    name: "",
-    farm: null,
-    boundary: null,
-    rowDirectionDeg: null,
-    soilTexture: null,
-    harvestCrop: null,
-  });
-  const visit = pen.write("visit", { field: field.id, day: dayOf(readClock().wallMs), harvestYear: null });
-  return { visit: visit.id, commands: [field, visit] };
+  const { field, commands } = newField(pen);
+  const visit = pen.write("visit", { field, day: dayOf(readClock().wallMs), harvestYear: null });
+  return { visit: visit.id, commands: [...commands, visit] };
 };
 
 /** Writes a person who measures from now on; with nothing typed nobody is written. */

@@ -60,7 +60,8 @@ it("sets out the first line: whole field, a rope from the kit, a position taken 
   await here.context.setGeolocation({ latitude: 52.1, longitude: -1.3, accuracy: 4 });
   await follow(here, "Count a line");
   await reads(here, /Position within about 4 m/);
-  await press(here, "The whole field");
+  // A field that was begun without a word is one strip already.
+  await expect.poll(() => here.page.getByRole("radio", { name: "whole field" }).isChecked()).toBe(true);
   await press(here, "Add a rope");
   await here.page.getByLabel("Name", { exact: false }).first().fill("R1");
   await here.page.getByLabel("How many marks?").fill("10");

@@ -35,6 +35,25 @@ it("asks whether a field of the same name is the same one, and puts both togethe
   await expect.poll(() => phone.chromium.page.locator(".rows > li").count()).toBe(1);
 });
 
+it("makes the field one strip, which stands chosen for its first line and its first hole", async () => {
+  const strips = phone.chromium.page.getByRole("group", { name: "Which strip?" }).getByRole("radio");
+  const address = () => phone.chromium.run(() => location.hash);
+  await phone.touch("Low Ridge");
+  await phone.reads("Today in Low Ridge");
+  const visit = await address();
+  for (const test of ["new-line", "new-hole"]) {
+    await phone.goTo(`${visit}/${test}`);
+    // Two fields were begun and joined: the whole of one is the whole of the other.
+    await expect
+      .poll(() => strips.evaluateAll((all) => all.map((one) => (one as HTMLInputElement).checked)))
+      .toEqual([true]);
+    await expect
+      .poll(() => strips.first().evaluate((one) => one.closest("label")?.textContent))
+      .toBe("whole field");
+  }
+  await phone.goTo("#/measure");
+});
+
 it("takes the harvest year of the visit, and asks before it keeps an odd one", async () => {
   await phone.touch("Low Ridge");
   await phone.touch("Say the harvest year");

@@ -40,13 +40,15 @@ const house = (refuse = false, stored?: Partial<Settings>, known = "") => {
 const answers = { trade: "us-ca", habits: "us", name: " One who counts " } as const;
 
 describe("the first run", () => {
-  it("begins a person, a field without a name and today's visit, signed by that person", async () => {
+  it("begins a person, a field without a name as one strip, and today's visit, signed by that person", async () => {
     const first = house();
     const visit = await begin(first, answers, true);
-    expect(first.written.map(({ id }) => id.split("-")[0])).toEqual(["person", "field", "visit"]);
-    expect(visit).toBe(first.written[2]?.id);
+    expect(first.written.map(({ id }) => id.split("-")[0])).toEqual(["person", "field", "strip", "visit"]);
+    expect(visit).toBe(first.written[3]?.id);
     expect(first.written[0]).toMatchObject({ body: { name: "One who counts" } });
     expect(first.written[1]).toMatchObject({ body: { name: "" }, by: { author: first.written[0]?.id } });
+    // The first line needs no strip to be thought of.
+    expect(first.written[2]).toMatchObject({ body: { field: first.written[1]?.id, wholeField: true } });
     expect(first.settings()).toMatchObject({
       welcomed: true,
       trade: "us-ca",

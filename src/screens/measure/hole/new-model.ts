@@ -8,7 +8,7 @@ import { WORM_METHODS, wormMethod } from "../../../science/earthworms/worm-metho
 import type { House } from "../../parts/house.ts";
 import { onGrass, spotsOf } from "../../parts/old-grass.ts";
 import type { Listed } from "../../parts/reader.ts";
-import { sameField } from "../../parts/same-field.ts";
+import { onceEach, sameField, sameStrip, standsFor } from "../../parts/same-field.ts";
 import { type Ground, readSpots, type SpotToChoose } from "../set-out/ground.ts";
 import { type DayHole, holesOfDay } from "./holes-of-day.ts";
 
@@ -82,15 +82,17 @@ export const readDig = async ({ records }: House, visitId: RecordId<"visit">): P
   if (visit === undefined) return null;
   const same = await sameField(records, visit.body.field);
   if (same === undefined) return null;
-  const [stripLists, kit, observations, guesses, holes, anywhere] = await Promise.all([
+  const [stripLists, joins, kit, observations, guesses, holes, anywhere] = await Promise.all([
     Promise.all(same.ids.map((field) => records.list({ field, kind: "strip" }))),
+    records.joins(),
     records.list({ kind: "kit" }),
     Promise.all(same.ids.map((field) => records.list({ field, kind: "observation" }, { newestFirst: true }))),
     Promise.all(same.ids.map((field) => records.list({ field, kind: "guess" }))),
     holesOfDay(records, visit),
     records.list({ kind: "observation" }, { newestFirst: true, limit: 200 }),
   ]);
-  const strips = stripLists.flat();
+  const stripOf = sameStrip(joins);
+  const strips = onceEach(stripLists.flat(), stripOf);
   const tests = observations.flat();
   const here = tests.map(({ body }) => body);
   const [spots, at] = await Promise.all([
@@ -101,7 +103,8 @@ export const readDig = async ({ records }: House, visitId: RecordId<"visit">): P
     ),
   ]);
   const known = (id: RecordId<"strip"> | undefined): RecordId<"strip"> | null =>
-    strips.find((one) => one.id === id)?.id ?? (strips.length === 1 ? (strips[0]?.id ?? null) : null);
+    (id === undefined ? undefined : standsFor(strips, stripOf, id)) ??
+    (strips.length === 1 ? (strips[0]?.id ?? null) : null);
   // What was dug on old grass, as grassland, says nothing of the next hole on a strip.
   const onStrips = holes.filter(({ header }) => !onGrass(at, header));
   const last = onStrips.at(-1) ?? null;
@@ -121,7 +124,7 @@ export const readDig = async ({ records }: House, visitId: RecordId<"visit">): P
         .flat()
         .flatMap(({ body }) =>
           body.what === "worms-per-hole" && body.visit === visitId && body.strip !== null
-            ? [[body.strip, body.value] as const]
+            ? [[standsFor(strips, stripOf, body.strip) ?? body.strip, body.value] as const]
             : [],
         ),
     ),

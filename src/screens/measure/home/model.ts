@@ -6,6 +6,7 @@ import { summariseLine } from "../../../record/line/summary.ts";
 import { readColumns } from "../../../store/read.ts";
 import { fromHere } from "../../parts/from-here.ts";
 import type { House } from "../../parts/house.ts";
+import { newField } from "../../parts/new-field.ts";
 import { newestOf, type TestOf } from "../../parts/newest-of.ts";
 import { spotsOf } from "../../parts/old-grass.ts";
 import { type Listed, type Reader, ReadFailed } from "../../parts/reader.ts";
@@ -172,17 +173,10 @@ const todayIn = async (
 
 /** Begins to measure in a field that gets its name later, and goes there. */
 export const measureNow = async (house: House): Promise<void> => {
-  const field = house.pen.write("field", {
-    name: "",
-    farm: null,
-    boundary: null,
-    rowDirectionDeg: null,
-    soilTexture: null,
-    harvestCrop: null,
-  });
-  const visit = house.pen.write("visit", { field: field.id, day: today(), harvestYear: null });
+  const { field, commands } = newField(house.pen);
+  const visit = house.pen.write("visit", { field, day: today(), harvestYear: null });
   const go = fromHere(house.go);
-  const written = await house.write(field, visit);
+  const written = await house.write(...commands, visit);
   if (written.ok) go({ at: "visit", visit: visit.id });
   else house.tell(written.problem);
 };

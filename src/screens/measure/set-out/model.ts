@@ -11,7 +11,7 @@ import type { House } from "../../parts/house.ts";
 import { newestOf } from "../../parts/newest-of.ts";
 import { onGrass, spotsOf } from "../../parts/old-grass.ts";
 import type { Listed } from "../../parts/reader.ts";
-import { sameField } from "../../parts/same-field.ts";
+import { onceEach, sameField, sameStrip, standsFor } from "../../parts/same-field.ts";
 import type { StripSaid } from "../../parts/strip-form.tsx";
 import { type Ground, groundToKeep, readSpots, type SpotToChoose } from "./ground.ts";
 
@@ -54,13 +54,15 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
   if (visit === undefined) return null;
   const same = await sameField(records, visit.body.field);
   if (same === undefined) return null;
-  const [stripLists, kit, here, anywhere] = await Promise.all([
+  const [stripLists, joins, kit, here, anywhere] = await Promise.all([
     Promise.all(same.ids.map((field) => records.list({ field, kind: "strip" }))),
+    records.joins(),
     records.list({ kind: "kit" }),
     newestOf(records, same.field.id, "line", LAST),
     newestOf(records, null, "line", LAST),
   ]);
-  const strips = stripLists.flat();
+  const stripOf = sameStrip(joins);
+  const strips = onceEach(stripLists.flat(), stripOf);
   const ropes = kit.filter(({ body }) => body.type === "rope");
   const before = (here.tests[0] ?? anywhere.tests[0])?.body;
   const [spots, atBefore] = await Promise.all([
@@ -71,7 +73,7 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
     among.find((one) => one.id === id)?.id ?? (among.length === 1 ? (among[0]?.id ?? null) : null);
   // A marked spot is chosen anew each time, and what lay on old grass says nothing of the next strip.
   const ground = (strip: RecordId<"strip"> | undefined): Ground => ({
-    strip: known(strip, strips),
+    strip: known(strip === undefined ? undefined : standsFor(strips, stripOf, strip), strips),
     spot: null,
   });
   return {

@@ -135,13 +135,27 @@ export const nameField = async (house: House, field: RecordId<"field">, name: st
   if (!written.ok) house.tell(written.problem);
 };
 
-/** Says that two fields are the same; what was measured in one then stands with the other. */
+/** The one strip that is the whole field; null when there is none, or more than one. */
+const wholeFieldOf = async (records: Reader, field: RecordId<"field">): Promise<RecordId<"strip"> | null> => {
+  const strips = await records.list({ field, kind: "strip" });
+  const [whole, ...more] = strips.filter(({ body }) => body.wholeField && body.name === "");
+  return whole === undefined || more.length > 0 ? null : whole.id;
+};
+
+/**
+ * Says that two fields are the same; what was measured in one then stands with the other. The whole of one is
+ * then the whole of the other.
+ */
 export const joinFields = async (
   house: House,
   from: RecordId<"field">,
   to: RecordId<"field">,
 ): Promise<void> => {
-  const written = await house.write(house.pen.write("join", { from, to }));
+  const [own, other] = await Promise.all([from, to].map((field) => wholeFieldOf(house.records, field)));
+  const written = await house.write(
+    house.pen.write("join", { from, to }),
+    ...(own == null || other == null ? [] : [house.pen.write("join", { from: own, to: other })]),
+  );
   if (!written.ok) house.tell(written.problem);
 };
 
