@@ -1,4 +1,6 @@
 /** Where one can go on, and the fields that one may be standing in. */
+
+import { readClock } from "../../../device/clock.ts";
 import { valuesOf } from "../../../record/columns.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import { marksSaid } from "../../../record/line/reading.ts";
@@ -13,6 +15,8 @@ import { type Listed, type Reader, ReadFailed } from "../../parts/reader.ts";
 import { allFields, type SameField } from "../../parts/same-field.ts";
 import { type ReadLine, readLines } from "../../parts/strip-cover.ts";
 import { goesOn, today } from "../../parts/visits.ts";
+import type { BegunTest, OpenHole, OpenRing } from "./open-tests.ts";
+import type { Counts } from "./words.open.ts";
 
 /** A line that was begun and not finished. */
 export interface OpenLine {
@@ -28,7 +32,7 @@ export interface TodayIn {
   readonly visit: RecordId<"visit">;
   /** The day of the visit when it is not today's: it goes on past midnight. */
   readonly begunOn: string | null;
-  readonly lines: number;
+  readonly counts: Counts;
 }
 
 /** Another field, with the day of its last visit. */
@@ -40,6 +44,7 @@ export interface FieldToChoose {
 
 export interface HomeNow {
   readonly open: readonly OpenLine[];
+  readonly openTests: readonly (OpenHole | OpenRing)[];
   readonly today: readonly TodayIn[];
   readonly fields: readonly FieldToChoose[];
 }
@@ -106,6 +111,38 @@ const openLines = async (records: Reader, fields: readonly SameField[]): Promise
   });
 };
 
+/** No ring and no hole lasts two days: an older one was left without an end (own choice, no source). */
+const LASTS_AT_MOST_MS = 2 * 86_400_000;
+/** Headers read at once: most starts of a day need no more. */
+const PART = 40;
+
+/** Rings and holes that were begun lately, newest first. */
+const begunLately = async (records: Reader): Promise<readonly BegunTest[]> => {
+  const { wallMs } = readClock();
+  const begun: BegunTest[] = [];
+  let last: Listed<"observation"> | undefined;
+  do {
+    const part: readonly Listed<"observation">[] = await records.list(
+      { kind: "observation" },
+      { newestFirst: true, limit: PART, ...(last === undefined ? {} : { after: last.row }) },
+    );
+    begun.push(
+      ...part.filter((one): one is BegunTest => one.body.type === "ring" || one.body.type === "hole"),
+    );
+    last = part.length === PART ? part.at(-1) : undefined;
+  } while (last !== undefined && wallMs - last.row.keys.atMs < LASTS_AT_MOST_MS);
+  return begun.filter(({ body }) => wallMs - body.startedAtMs < LASTS_AT_MOST_MS);
+};
+
+/** Those that are not over. Their readings and the code for them are asked for only when there are any. */
+const openTests = async (records: Reader, fields: readonly SameField[]): Promise<HomeNow["openTests"]> => {
+  const begun = await begunLately(records);
+  if (begun.length === 0) return [];
+  // The code is gone when another window took a newer build: the start must come all the same.
+  const reading = await import("./open-tests.ts").catch(() => null);
+  return reading === null ? [] : reading.unfinished(records, fields, begun);
+};
+
 /** Reads the start of Measure. */
 export const readHome = async (records: Reader): Promise<HomeNow> => {
   const [fields, visits, farms] = await Promise.all([
@@ -132,12 +169,14 @@ export const readHome = async (records: Reader): Promise<HomeNow> => {
   }
   const byUse = [...fields].sort((a, b) => (lastUse.get(b)?.atMs ?? 0) - (lastUse.get(a)?.atMs ?? 0));
   const inToday = byUse.filter((same) => visitToday.has(same));
-  const [open, todays] = await Promise.all([
+  const [open, tests, todays] = await Promise.all([
     openLines(records, fields),
+    openTests(records, fields),
     Promise.all(inToday.map((same) => todayIn(records, same.field, visitToday.get(same) ?? [], now))),
   ]);
   return {
     open,
+    openTests: tests,
     today: todays.flat(),
     fields: byUse
       .filter((same) => !visitToday.has(same))
@@ -161,12 +200,14 @@ const todayIn = async (
   if (visit === undefined) return [];
   const lists = await Promise.all(visits.map(({ id }) => records.list({ visit: id, kind: "observation" })));
   const { day } = visit.body;
+  const count = (type: "line" | "hole" | "ring"): number =>
+    lists.flat().filter(({ body }) => body.type === type).length;
   return [
     {
       field,
       visit: visit.id,
       begunOn: day === now ? null : day,
-      lines: lists.flat().filter(({ body }) => body.type === "line").length,
+      counts: { lines: count("line"), holes: count("hole"), rings: count("ring") },
     },
   ];
 };

@@ -1,4 +1,4 @@
-import { plural, writeNumber } from "../../parts/numbers.ts";
+import { writeNumber } from "../../parts/numbers.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 
 /** Words of the start of Measure. */
@@ -12,12 +12,6 @@ export const homeWords = () => ({
     begun: (when: string) => `begun ${when}`,
     today: "Today",
     fields: "Fields",
-    linesToday: (count: number) =>
-      count === 0
-        ? "no line yet today"
-        : `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "line", other: "lines" })} today`,
-    begunOn: (day: string, lines: string | null) =>
-      `visit of ${day}, still going on: ${lines ?? "no line yet"}`,
     lastVisit: (day: string) => `last visit ${day}`,
     neverVisited: "not measured yet",
     addField: "Add a field",
