@@ -9,7 +9,7 @@ import {
   SAMPLES_FOR_A_RANGE,
 } from "../constants.ts";
 import type { Caution, Worked } from "../estimate.ts";
-import { sourcesOfCover } from "../methods/ground-cover.ts";
+import { sourcesOfCover } from "../methods/behind/ground-cover.ts";
 import { chiSquareQuantile, studentQuantile } from "../statistics/distributions.ts";
 import type { Counting, CoverKind, LineCounts } from "./line.ts";
 import { stripShare } from "./strip-share.ts";

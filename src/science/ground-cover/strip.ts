@@ -2,7 +2,7 @@
 import { failed, ok, type Result } from "../../record/result.ts";
 import { CONFIDENCE_LEVEL, FEW_HITS, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Estimate, Interval } from "../estimate.ts";
-import { type GroundCoverMethodId, sourcesOfCover } from "../methods/ground-cover.ts";
+import { type GroundCoverMethodId, sourcesOfCover } from "../methods/behind/ground-cover.ts";
 import { studentQuantile } from "../statistics/distributions.ts";
 import { largestShareUnseen, wilsonInterval } from "../statistics/proportion.ts";
 import { type Counting, type CoverKind, hitsOf, type LineCounts } from "./line.ts";

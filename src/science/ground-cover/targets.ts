@@ -2,7 +2,7 @@
 import { failed, ok, type Result } from "../../record/result.ts";
 import { SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Worked } from "../estimate.ts";
-import { sourcesOfCover } from "../methods/ground-cover.ts";
+import { sourcesOfCover } from "../methods/behind/ground-cover.ts";
 import type { SourceId } from "../sources.ts";
 import { studentProbability } from "../statistics/distributions.ts";
 import type { Counting, CoverKind, LineCounts } from "./line.ts";

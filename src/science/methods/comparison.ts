@@ -4,6 +4,7 @@ import * as constant from "../constants/comparison.ts";
 import { CONFIDENCE_LEVEL } from "../constants.ts";
 import type { Constant, Method } from "../method.ts";
 import { DRAWS } from "../statistics/sign-flip.ts";
+import { COMPARISON_BEHIND as behind } from "./behind/comparison.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -23,57 +24,57 @@ export const COMPARISON_METHODS = {
       "d ± t_ν·SE",
     ],
     constants: [LEVEL],
-    sources: ["welch-1947", "nist-two-samples"],
+    sources: behind["welch-t"],
   },
   "welch-ratio-t": {
     formulas: ["x = ln(v)", "d = x̄_a − x̄_b", "SE² = s_a²/n_a + s_b²/n_b", "exp(d ± t_ν·SE)"],
     constants: [LEVEL],
-    sources: ["welch-1947", "nist-two-samples"],
+    sources: behind["welch-ratio-t"],
   },
   "paired-t": {
     formulas: ["d_i = a_i − b_i", "d̄ ± t_{n−1}·s_d/√n"],
     constants: [LEVEL],
-    sources: ["nist-two-samples", "hildebrand-1984", "sare-2004"],
+    sources: behind["paired-t"],
   },
   "paired-ratios-t": {
     formulas: ["d_i = ln(a_i / b_i)", "exp(d̄ ± t_{n−1}·s_d/√n)"],
     constants: [LEVEL],
-    sources: ["nist-two-samples", "helsel-hirsch-2002"],
+    sources: behind["paired-ratios-t"],
   },
   "sign-flip": {
     formulas: ["P = N(|Σ ± d_i| ≥ |Σd_i|) / 2^n", "P_least = 2^{1−n}"],
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }, DRAWN],
-    sources: ["fisher-1935"],
+    sources: behind["sign-flip"],
   },
   "two-group-permutation": {
     formulas: ["P = N(|d_shared| ≥ |d|) / K"],
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }, DRAWN],
-    sources: ["fisher-1935"],
+    sources: behind["two-group-permutation"],
   },
   "signed-rank": {
     formulas: ["W = Σ r_i", "z = (|W − Σr/2| − 1/2) / √(Σr²/4)"],
     constants: [],
-    sources: ["wilcoxon-1945", "hodges-lehmann-1963"],
+    sources: behind["signed-rank"],
   },
   "rank-sum": {
     formulas: ["U = Σ r_a − n_a·(n_a+1)/2"],
     constants: [],
-    sources: ["wilcoxon-1945"],
+    sources: behind["rank-sum"],
   },
   "blocks-two-way": {
     formulas: ["e_ij = x_ij − x̄_i − x̄_j + x̄", "EMS = Σe_ij² / ((k−1)(b−1))", "LSD = t·√(2·EMS/b)"],
     constants: [LEVEL],
-    sources: ["snedecor-cochran-1980", "sare-2004"],
+    sources: behind["blocks-two-way"],
   },
   "blocks-t": {
     formulas: ["d ± t_{1−α/2m}·√(2·EMS/b)", "m = k(k−1)/2"],
     constants: [LEVEL],
-    sources: ["snedecor-cochran-1980"],
+    sources: behind["blocks-t"],
   },
   "spots-alike": {
     formulas: ["ρ = (MSB − MSW) / (MSB + (m−1)·MSW)", "deff = 1 + (m−1)·ρ", "n_eff = n / deff"],
     constants: [],
-    sources: ["lohr-1999"],
+    sources: behind["spots-alike"],
   },
   "rate-ratio-exact": {
     formulas: [
@@ -83,12 +84,12 @@ export const COMPARISON_METHODS = {
       "P(X ≤ x ; p_upper) = α/2",
     ],
     constants: [LEVEL],
-    sources: ["clopper-pearson-1934", "fay-2010"],
+    sources: behind["rate-ratio-exact"],
   },
   "rate-ratio-scaled": {
     formulas: ["φ = Σ(x_i−m)²/m / Σ(n−1)", "x_e = x·z² / (φ·t²)", "p = R·A_x / (R·A_x + A_y)"],
     constants: [LEVEL],
-    sources: ["clopper-pearson-1934", "fay-2010", "mccullagh-nelder-1989", "own-rule"],
+    sources: behind["rate-ratio-scaled"],
   },
   "words-of-difference": {
     formulas: ["|d| > t·SE", "G = 1 − F_{ν,δ}(t) + F_{ν,δ}(−t)", "δ = d / (s·√(c/n))"],
@@ -98,7 +99,7 @@ export const COMPARISON_METHODS = {
       { symbol: "G_wanted", value: constant.WANTED_POWER, unit: "1", source: "own-rule" },
       { symbol: "ν_least", value: constant.LEAST_FREEDOM, unit: "1", source: "own-rule" },
     ],
-    sources: ["noncentral-t-power", "ohio-replicates", "own-rule"],
+    sources: behind["words-of-difference"],
   },
   "like-with-like": {
     formulas: ["Σ|a_i − b_i| / 2 < s_0", "e_most ≤ r_0·e_least", "z_least ≥ (1 − q)·z_most"],
@@ -107,27 +108,27 @@ export const COMPARISON_METHODS = {
       { symbol: "r_0", value: constant.UNLIKE_EFFORT, unit: "1", source: "own-rule" },
       { symbol: "q", value: constant.UNLIKE_SIZE, unit: "1", source: "own-rule" },
     ],
-    sources: ["own-rule"],
+    sources: behind["like-with-like"],
   },
   "theil-sen": {
     formulas: ["b = median((x_j − x_i) / (t_j − t_i))"],
     constants: [],
-    sources: ["sen-1968", "usepa-2009"],
+    sources: behind["theil-sen"],
   },
   "gilbert-range": {
     formulas: ["C = z·√Var_S", "M_1 = (N − C)/2", "M_2 = (N + C)/2 + 1"],
     constants: [LEVEL],
-    sources: ["gilbert-1987", "usepa-2009"],
+    sources: behind["gilbert-range"],
   },
   "counted-range": {
     formulas: ["P(S ≥ s) ≤ α/2", "M_1 = (N − s)/2 + 1", "M_2 = (N + s)/2"],
     constants: [LEVEL],
-    sources: ["sen-1968", "gilbert-1987"],
+    sources: behind["counted-range"],
   },
   "mann-kendall-exact": {
     formulas: ["S = Σ sgn(x_j − x_i)", "P = N(|S_order| ≥ |S|) / n!", "P_least = 2 / n!"],
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }],
-    sources: ["gilbert-1987"],
+    sources: behind["mann-kendall-exact"],
   },
   "mann-kendall-normal": {
     formulas: [
@@ -136,17 +137,17 @@ export const COMPARISON_METHODS = {
       "z = (|S| − 1) / √Var_S",
     ],
     constants: [],
-    sources: ["gilbert-1987", "usepa-2009"],
+    sources: behind["mann-kendall-normal"],
   },
   "seasonal-kendall": {
     formulas: ["S = Σ S_g", "Var_S = Σ Var_g", "z = (|S| − 1) / √Var_S"],
     constants: [],
-    sources: ["hirsch-1982", "helsel-frans-2006", "usepa-2009"],
+    sources: behind["seasonal-kendall"],
   },
   "whole-years": {
     formulas: ["P = N(|S_order| ≥ |S|) / n!", "Var_S = ΣS_order² / n!", "P_least = 2 / n!"],
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }],
-    sources: ["own-rule"],
+    sources: behind["whole-years"],
   },
   "bootstrap-bca": {
     formulas: [
@@ -155,6 +156,6 @@ export const COMPARISON_METHODS = {
       "q_α = Φ(z_0 + (z_0 + z) / (1 − a·(z_0 + z)))",
     ],
     constants: [{ symbol: "n_few", value: constant.FEW_TO_RESAMPLE, unit: "1", source: "own-rule" }],
-    sources: ["efron-tibshirani-1993"],
+    sources: behind["bootstrap-bca"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

@@ -1,6 +1,7 @@
 /** Methods of spade holes. */
 import * as constant from "../constants.ts";
 import type { Constant, Method } from "../method.ts";
+import { EARTHWORMS_BEHIND as behind } from "./behind/earthworms.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -13,7 +14,7 @@ export const EARTHWORM_METHODS = {
   "hole-density": {
     formulas: ["c = Σ c_layer", "D = c / (a·b)"],
     constants: [],
-    sources: ["iso-23611-1", "geometry"],
+    sources: behind["hole-density"],
   },
   "holes-mean-log-t": {
     formulas: ["m = Σ x_i / n", "s² = Σ(x_i − m)² / (n−1)", "m·exp(± t_{n−1}·s / (m·√n))"],
@@ -21,17 +22,17 @@ export const EARTHWORM_METHODS = {
       LEVEL,
       { symbol: "n_least", value: constant.SAMPLES_FOR_A_RANGE, unit: "1", source: "own-rule" },
     ],
-    sources: ["nist-handbook", "own-rule"],
+    sources: behind["holes-mean-log-t"],
   },
   "holes-mean-alike": {
     formulas: ["m = Σ x_i / n", "s² = m / A", "m·exp(± t_{n−1}·s / (m·√n))"],
     constants: [LEVEL],
-    sources: ["nist-handbook", "own-rule"],
+    sources: behind["holes-mean-alike"],
   },
   "none-found-exact": {
     formulas: ["x_upper = −ln(α) / ΣA_i"],
     constants: [LEVEL],
-    sources: ["garwood-1936"],
+    sources: behind["none-found-exact"],
   },
   "hole-conditions": {
     formulas: ["x < x_0 , T < T_0", "d ≤ d_0", "e_most > r_0·e_least", "z < z_0"],
@@ -42,22 +43,22 @@ export const EARTHWORM_METHODS = {
       { symbol: "r_0", value: constant.EFFORT_RATIO, unit: "1", source: "own-rule" },
       { symbol: "z_0", value: constant.NEAR_HOLES_M, unit: "m", source: "hodson-2021" },
     ],
-    sources: ["worm-conditions", "farm-conservation-worms", "hodson-2021", "own-rule"],
+    sources: behind["hole-conditions"],
   },
   "share-of-holes": {
     formulas: ["p = x / n", "P(X ≥ x ; p_lower) = α/2", "P(X ≤ x ; p_upper) = α/2"],
     constants: [LEVEL],
-    sources: ["clopper-pearson-1934"],
+    sources: behind["share-of-holes"],
   },
   "counts-dispersion": {
     formulas: ["v = s² / m", "X² = (n−1)·s² / m"],
     constants: [],
-    sources: ["krebs"],
+    sources: behind["counts-dispersion"],
   },
   "negative-binomial-k": {
     formulas: ["Var = m + m²/k", "Σ N_j / (k + j − 1) = n·ln(1 + m/k)"],
     constants: [],
-    sources: ["bliss-fisher-1953"],
+    sources: behind["negative-binomial-k"],
   },
   "guide-level": {
     formulas: ["m ≥ g", "m > g"],
@@ -66,7 +67,7 @@ export const EARTHWORM_METHODS = {
       { symbol: "same depth", value: constant.SAME_DEPTH_SHARE, unit: "1", source: "own-rule" },
       { symbol: "apart", value: constant.GUIDES_APART, unit: "1", source: "own-rule" },
     ],
-    sources: [],
+    sources: behind["guide-level"],
   },
   "holes-needed": {
     formulas: [
@@ -83,6 +84,6 @@ export const EARTHWORM_METHODS = {
       { symbol: "n_seen", value: constant.HOLES_UNTIL_SEEN, unit: "1", source: "own-rule" },
       { symbol: "N_most", value: constant.MOST_HOLES, unit: "1", source: "own-rule" },
     ],
-    sources: ["krebs", "stroud-2019", "nist-handbook", "own-rule"],
+    sources: behind["holes-needed"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

@@ -1,7 +1,7 @@
 /** Methods of ground cover, of the statistics that it rests on, and of standing still. */
 import * as constant from "../constants.ts";
 import type { Constant, Method } from "../method.ts";
-import type { SourceId } from "../sources.ts";
+import { GROUND_COVER_BEHIND as behind } from "./behind/ground-cover.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -16,26 +16,33 @@ const PLANNED = {
   source: "laflen-1981",
 } as const satisfies Constant;
 
+const FEWEST = {
+  symbol: "n_least",
+  value: constant.SAMPLES_FOR_A_RANGE,
+  unit: "1",
+  source: "own-rule",
+} as const satisfies Constant;
+
 export const GROUND_COVER_METHODS = {
   "marks-share": {
     formulas: ["p = h / m", "m = m_all − m_not_read"],
     constants: [],
-    sources: ["missouri-g1570", "nebraska-254"],
+    sources: behind["marks-share"],
   },
   "whole-percent": {
     formulas: ["q_i = 100·h_i / m", "Σ q_i = 100"],
     constants: [],
-    sources: ["largest-remainder"],
+    sources: behind["whole-percent"],
   },
   "wilson-one-line": {
     formulas: ["(p + z²/2m ± z·√(p(1−p)/m + z²/4m²)) / (1 + z²/m)"],
     constants: [LEVEL],
-    sources: ["wilson-1927"],
+    sources: behind["wilson-one-line"],
   },
   "strip-ratio": {
     formulas: ["p = Σh_i / Σm_i"],
     constants: [],
-    sources: ["lohr-1999", "missouri-g1570"],
+    sources: behind["strip-ratio"],
   },
   "logit-t": {
     formulas: [
@@ -44,8 +51,8 @@ export const GROUND_COVER_METHODS = {
       "SE_L = SE / (p(1−p))",
       "1 / (1 + exp(−(L ± t_{n−1}·SE_L)))",
     ],
-    constants: [LEVEL],
-    sources: ["lohr-1999", "korn-graubard-1999"],
+    constants: [LEVEL, FEWEST, { symbol: "h_few", value: constant.FEW_HITS, unit: "1", source: "own-rule" }],
+    sources: behind["logit-t"],
   },
   "logit-t-planned": {
     formulas: [
@@ -55,12 +62,12 @@ export const GROUND_COVER_METHODS = {
       "1 / (1 + exp(−(L ± t_{n−1}·SE_L)))",
     ],
     constants: [LEVEL, PLANNED],
-    sources: ["laflen-1981", "korn-graubard-1999", "own-rule"],
+    sources: behind["logit-t-planned"],
   },
   "one-sided-exact": {
     formulas: ["m_e = Σm_i / k²", "1 − p_upper = α^(1/m_e)", "p_lower = α^(1/m_e)"],
     constants: [LEVEL, PLANNED],
-    sources: ["clopper-pearson-1934", "laflen-1981", "own-rule"],
+    sources: behind["one-sided-exact"],
   },
   "lines-needed": {
     formulas: [
@@ -74,33 +81,34 @@ export const GROUND_COVER_METHODS = {
       PLANNED,
       { symbol: "b", value: constant.BAND_LEVEL, unit: "1", source: "own-rule" },
       { symbol: "n_seen", value: constant.LINES_UNTIL_SEEN, unit: "1", source: "own-rule" },
+      { symbol: "N_most", value: constant.MOST_LINES, unit: "1", source: "own-rule" },
     ],
-    sources: ["laflen-1981", "nist-handbook", "own-rule"],
+    sources: behind["lines-needed"],
   },
   "chance-logit-t": {
     formulas: ["F_{t,n−1}((L − L_target) / SE_L)", "1 − p_target^m_e", "(1 − p_target)^m_e"],
     constants: [PLANNED],
-    sources: ["lohr-1999", "korn-graubard-1999", "own-rule"],
+    sources: behind["chance-logit-t"],
   },
   "in-step": {
     formulas: ["a = d·sin θ", "φ_j = frac(j·a/w)", "g = max gap(φ)", "g > max(1/5, 2/m)", "(m−1)·a ≥ W"],
     constants: [{ symbol: "g_max", value: constant.WIDEST_GAP_SHARE, unit: "1", source: "own-rule" }],
-    sources: ["rickman-1996", "geometry", "own-rule"],
+    sources: behind["in-step"],
   },
   "across-pass": {
     formulas: ["x_j = x_1 + (j−1)·d·sin θ", "y_j = |x_j − W·round(x_j/W)|", "p_c = h_c / m_c"],
     constants: [{ symbol: "c", value: constant.PASS_CLASSES, unit: "1", source: "own-rule" }],
-    sources: ["geometry", "own-rule"],
+    sources: behind["across-pass"],
   },
   "mean-t": {
     formulas: ["x̄ = Σx_i / n", "x̄ ± t_{n−1}·s/√n"],
-    constants: [LEVEL],
-    sources: ["nist-handbook"],
+    constants: [LEVEL, FEWEST],
+    sources: behind["mean-t"],
   },
   "line-mean-t": {
     formulas: ["x̄ = Σy_i / Σm_i", "SE² = n/(n−1) · Σ(y_i − x̄·m_i)² / (Σm_i)²", "x̄ ± t_{n−1}·SE"],
     constants: [LEVEL],
-    sources: ["lohr-1999", "nist-handbook"],
+    sources: behind["line-mean-t"],
   },
   "standing-still": {
     formulas: [
@@ -109,8 +117,13 @@ export const GROUND_COVER_METHODS = {
       "λ = weighted median(λ_i)",
       "s = c·weighted median(d_i)",
     ],
-    constants: [{ symbol: "c", value: constant.RADIUS_95_PER_MEDIAN, unit: "1", source: "geometry" }],
-    sources: ["w3c-geolocation", "nima-tr8350-2", "geometry", "own-rule"],
+    constants: [
+      { symbol: "c", value: constant.RADIUS_95_PER_MEDIAN, unit: "1", source: "geometry" },
+      { symbol: "c_68", value: constant.RADIUS_95_PER_68, unit: "1", source: "geometry" },
+      { symbol: "n_spread", value: constant.FIXES_FOR_A_SPREAD, unit: "1", source: "own-rule" },
+      { symbol: "n_drift", value: constant.FIXES_FOR_A_DRIFT, unit: "1", source: "own-rule" },
+    ],
+    sources: behind["standing-still"],
   },
   "short-distance": {
     formulas: ["M = a(1−e²) / (1−e²sin²φ)^{3/2}", "N = a / √(1−e²sin²φ)", "d = √((M·Δφ)² + (N·cos φ·Δλ)²)"],
@@ -118,19 +131,6 @@ export const GROUND_COVER_METHODS = {
       { symbol: "a", value: constant.WGS84_SEMI_MAJOR_M, unit: "m", source: "nima-tr8350-2" },
       { symbol: "1/f", value: constant.WGS84_INVERSE_FLATTENING, unit: "1", source: "nima-tr8350-2" },
     ],
-    sources: ["nima-tr8350-2", "geometry"],
+    sources: behind["short-distance"],
   },
 } as const satisfies Readonly<Record<string, Method>>;
-
-export type GroundCoverMethodId = keyof typeof GROUND_COVER_METHODS;
-
-/**
- * The sources of several of these methods, each once, in the order of the methods. It knows these methods
- * alone: what stands beside a line that is being counted must not wait for all the others.
- *
- * @example
- * sourcesOfCover(["wilson-one-line"]); // ["wilson-1927"]
- */
-export const sourcesOfCover = (methods: readonly GroundCoverMethodId[]): readonly SourceId[] => [
-  ...new Set(methods.flatMap((id) => GROUND_COVER_METHODS[id].sources)),
-];

@@ -1,6 +1,7 @@
 /** Methods of ring tests. */
 import * as constant from "../constants.ts";
 import type { Constant, Method } from "../method.ts";
+import { INFILTRATION_BEHIND as behind } from "./behind/infiltration.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -20,12 +21,12 @@ export const INFILTRATION_METHODS = {
   "ring-area": {
     formulas: ["A = π·d_1·d_2 / 4", "A_b = A_o − A_w"],
     constants: [{ symbol: "e", value: constant.OUT_OF_ROUND, unit: "1", source: "own-rule" }],
-    sources: ["geometry", "astm-d3385"],
+    sources: behind["ring-area"],
   },
   "ring-measured-pour": {
     formulas: ["F = V / A", "r = (F − h) / t"],
     constants: [{ symbol: "t_dry", value: constant.JOINED_MIN, unit: "min", source: "own-rule" }],
-    sources: ["usda-test-kit", "own-rule"],
+    sources: behind["ring-measured-pour"],
   },
   "ring-ruler": {
     formulas: ["F = Σ(h_i − h_j)"],
@@ -36,22 +37,22 @@ export const INFILTRATION_METHODS = {
       { symbol: "r_up", value: constant.RATE_ROSE, unit: "1", source: "own-rule" },
       { symbol: "t_gap", value: constant.START_GAP_MIN, unit: "min", source: "own-rule" },
     ],
-    sources: ["fao-manual-5", "own-rule"],
+    sources: behind["ring-ruler"],
   },
   "ring-kept-level": {
     formulas: ["F = ΣV_i / A"],
     constants: [{ symbol: "t_top", value: constant.TOGETHER_MIN, unit: "min", source: "own-rule" }],
-    sources: ["astm-d3385", "own-rule"],
+    sources: behind["ring-kept-level"],
   },
   "ring-depth-after": {
     formulas: ["F = F_1 + (F_2 − F_1)·(t − t_1) / (t_2 − t_1)"],
     constants: [],
-    sources: ["own-rule"],
+    sources: behind["ring-depth-after"],
   },
   "ring-last-half-hour": {
     formulas: ["r = ΔF / Δt"],
     constants: [{ symbol: "t_last", value: constant.LAST_MIN, unit: "min", source: "own-rule" }],
-    sources: ["own-rule"],
+    sources: behind["ring-last-half-hour"],
   },
   "ring-levelled-off": {
     formulas: [
@@ -68,7 +69,7 @@ export const INFILTRATION_METHODS = {
       { symbol: "k", value: constant.LEVEL_STEPS, unit: "1", source: "own-rule" },
       { symbol: "u", value: constant.LEVEL_UNEVEN, unit: "1", source: "own-rule" },
     ],
-    sources: ["minnesota-percolation", "own-rule"],
+    sources: behind["ring-levelled-off"],
   },
   "ring-until-level": {
     formulas: ["F = S·√t + B·t", "T = (c·S / B)²"],
@@ -76,22 +77,22 @@ export const INFILTRATION_METHODS = {
       { symbol: "c", value: constant.ROOT_TIME_SHARE, unit: "1", source: "own-rule" },
       { symbol: "T_most", value: constant.LONGEST_MIN, unit: "min", source: "own-rule" },
     ],
-    sources: ["philip-1957", "own-rule"],
+    sources: behind["ring-until-level"],
   },
   "ring-side-flow": {
     formulas: ["q = r_b / r_i"],
     constants: [{ symbol: "q_max", value: constant.SIDE_FLOW_RATIO, unit: "1", source: "own-rule" }],
-    sources: ["astm-d3385", "own-rule"],
+    sources: behind["ring-side-flow"],
   },
   "rings-geometric-mean": {
     formulas: ["ḡ = exp(Σ ln(x_i) / n)"],
     constants: [],
-    sources: ["wuest-2005"],
+    sources: behind["rings-geometric-mean"],
   },
   "rings-log-t": {
     formulas: ["y_i = ln(x_i)", "exp(ȳ ± t_{n−1}·s/√n)"],
     constants: [LEVEL, FEWEST],
-    sources: ["wuest-2005", "nist-handbook"],
+    sources: behind["rings-log-t"],
   },
   "smallest-ratio": {
     formulas: ["s² = ln(1 + c²)", "ν = 2(n−1)", "R = exp((t_{ν; 1−α/2} + t_{ν; w})·s·√(2/n))"],
@@ -100,6 +101,6 @@ export const INFILTRATION_METHODS = {
       { symbol: "w", value: constant.POWER, unit: "1", source: "own-rule" },
       LEVEL,
     ],
-    sources: ["nist-sample-sizes", "radinja-2019", "own-rule"],
+    sources: behind["smallest-ratio"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

@@ -2,6 +2,7 @@
 import * as plans from "../constants/plans.ts";
 import { WGS84_INVERSE_FLATTENING, WGS84_SEMI_MAJOR_M } from "../constants.ts";
 import type { Constant, Method } from "../method.ts";
+import { PLANS_BEHIND as behind } from "./behind/plans.ts";
 
 const ELLIPSOID = [
   { symbol: "a", value: WGS84_SEMI_MAJOR_M, unit: "m", source: "nima-tr8350-2" },
@@ -20,7 +21,7 @@ export const PLANS_METHODS = {
       "A = Σ(x_i·y_j − x_j·y_i)/2",
     ],
     constants: ELLIPSOID,
-    sources: ["snyder-1987", "nima-tr8350-2", "geometry"],
+    sources: behind["field-area"],
   },
   geodesic: {
     formulas: [
@@ -31,42 +32,42 @@ export const PLANS_METHODS = {
       "tan θ = cos U_2·sin λ/(cos U_1·sin U_2 − sin U_1·cos U_2·cos λ)",
     ],
     constants: ELLIPSOID,
-    sources: ["vincenty-1975", "nima-tr8350-2"],
+    sources: behind.geodesic,
   },
   "true-magnetic": {
     formulas: ["T = M + D", "M = T − D"],
     constants: [],
-    sources: ["declination-definition"],
+    sources: behind["true-magnetic"],
   },
   headland: {
     formulas: ["d_k ≥ h"],
     constants: [],
-    sources: ["geometry", "own-rule"],
+    sources: behind.headland,
   },
   "fields-near": {
     formulas: ["d ≤ d_0"],
     constants: [{ symbol: "d_0", value: plans.FIELD_NEAR_M, unit: "m", source: "own-rule" }],
-    sources: ["snyder-1987", "geometry", "own-rule"],
+    sources: behind["fields-near"],
   },
   "random-points": {
     formulas: ["P(x) = 1/A", "d_ij ≥ s"],
     constants: [{ symbol: "rounds", value: plans.POINT_ROUNDS, unit: "1", source: "own-rule" }],
-    sources: ["cochran-1977", "diggle-2003", "freeman-shapira-1975", "own-rule"],
+    sources: behind["random-points"],
   },
   "w-walk": {
     formulas: ["u_k = k/4", "s_j = (j − 1/2)·L/n"],
     constants: [],
-    sources: ["w-walk-practice", "freeman-shapira-1975", "own-rule"],
+    sources: behind["w-walk"],
   },
   "pairs-along-edge": {
     formulas: ["s_j = e + (r + j − 1)·(L − 2·e)/n", "d_left = d_right"],
     constants: [],
-    sources: ["cochran-1977", "geometry", "own-rule"],
+    sources: behind["pairs-along-edge"],
   },
   "walking-order": {
     formulas: ["L = Σd_j"],
     constants: [{ symbol: "n_exact", value: plans.EXACT_PLACES, unit: "1", source: "own-rule" }],
-    sources: ["held-karp-1962", "croes-1958", "geometry"],
+    sources: behind["walking-order"],
   },
   "day-plan": {
     formulas: ["Σ S·n_t·(m_t + w) ≤ 60·H·P", "S·n_r·V ≤ W", "k·(m_r + r) ≤ 60·H", "S·n_r ≤ k·R"],
@@ -78,6 +79,6 @@ export const PLANS_METHODS = {
       { symbol: "w", value: plans.WALK_MINUTES, unit: "min", source: "field-minutes" },
       { symbol: "n_most", value: plans.MOST_RINGS, unit: "1", source: "own-rule" },
     ],
-    sources: ["field-minutes", "own-rule"],
+    sources: behind["day-plan"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

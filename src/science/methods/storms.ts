@@ -3,6 +3,7 @@
 import * as storm from "../constants/storms.ts";
 import * as constant from "../constants.ts";
 import { type Constant, type Method, table } from "../method.ts";
+import { STORMS_BEHIND as behind } from "./behind/storms.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -23,49 +24,49 @@ export const STORMS_METHODS = {
   "fit-kostiakov": {
     formulas: ["F = a·t^b"],
     constants: [],
-    sources: ["kostiakov-1932"],
+    sources: behind["fit-kostiakov"],
   },
   "fit-kostiakov-lewis": {
     formulas: ["F = a·t^b + c·t", "c ≥ 0"],
     constants: [],
-    sources: ["lewis-1937"],
+    sources: behind["fit-kostiakov-lewis"],
   },
   "fit-philip": {
     formulas: ["F = S·√t + A·t", "S ≥ 0 , A ≥ 0"],
     constants: [],
-    sources: ["philip-1957"],
+    sources: behind["fit-philip"],
   },
   "fit-horton": {
     formulas: ["F = f_c·t + (f_0 − f_c)·(1 − exp(−k·t)) / k", "0 ≤ f_c < f_0"],
     constants: [],
-    sources: ["horton-1940", "de-laat-savenije"],
+    sources: behind["fit-horton"],
   },
   "fit-green-ampt": {
     formulas: ["F − M·ln(1 + F/M) = K·t", "M = (ψ + h)·θ_d", "S = √(2·K·M)"],
     constants: [],
-    sources: ["green-ampt-1911", "chow-1988"],
+    sources: behind["fit-green-ampt"],
   },
   "variable-projection": {
     formulas: ["Σ(F_i − F)²"],
     constants: [],
-    sources: ["golub-pereyra-1973", "lawson-hanson-1974", "brent-1973"],
+    sources: behind["variable-projection"],
   },
   "curve-errors": {
     formulas: ["s² = SSE / (n − p)", "V = s²·(J_T·J)^(−1)"],
     constants: [],
-    sources: ["seber-wild-1989"],
+    sources: behind["curve-errors"],
   },
   "curve-aicc": {
     formulas: ["AIC_c = n·ln(SSE/n) + 2·κ + 2·κ·(κ + 1) / (n − κ − 1)", "κ = p + 1"],
     constants: [],
-    sources: ["hurvich-tsai-1989"],
+    sources: behind["curve-aicc"],
   },
   "kfs-falling-head": {
     formulas: [
       "K = θ_d / ((1 − θ_d)·t) · (D/θ_d − (D + 1/α*)/(1 − θ_d) · ln(1 + (1 − θ_d)·D / (θ_d·(D + 1/α*))))",
     ],
     constants: [ALPHA],
-    sources: ["bagarello-2004", "elrick-1989"],
+    sources: behind["kfs-falling-head"],
   },
   "kfs-steady-ring": {
     formulas: ["K = q / (H/g + 1/(α*·g) + 1)", "g = C_1·d + C_2·a"],
@@ -76,7 +77,7 @@ export const STORMS_METHODS = {
       { symbol: "H_least", value: storm.STEADY_RING_HEAD_MM, unit: "mm", source: "reynolds-elrick-1990" },
       { symbol: "d_least", value: storm.STEADY_RING_DEPTH_MM, unit: "mm", source: "reynolds-elrick-1990" },
     ],
-    sources: ["reynolds-elrick-1990", "elrick-1989"],
+    sources: behind["kfs-steady-ring"],
   },
   "kfs-two-heads": {
     formulas: [
@@ -89,7 +90,7 @@ export const STORMS_METHODS = {
       { symbol: "C_1", value: storm.RING_SHAPE_DEPTH, unit: "1", source: "reynolds-elrick-1990" },
       { symbol: "C_2", value: storm.RING_SHAPE_RADIUS, unit: "1", source: "reynolds-elrick-1990" },
     ],
-    sources: ["reynolds-elrick-1990"],
+    sources: behind["kfs-two-heads"],
   },
   "kfs-beerkan-steady": {
     formulas: ["K = q / (γ·γ_w / (a·α*) + 1)"],
@@ -99,7 +100,7 @@ export const STORMS_METHODS = {
       ALPHA,
       BEERKAN_DEEPEST,
     ],
-    sources: ["ssbi-2017", "elrick-1989"],
+    sources: behind["kfs-beerkan-steady"],
   },
   "kfs-beerkan-transient": {
     formulas: ["F/√t = b_0 + b_1·√t", "K = b_1 / (B·(C/(a·α*) + 1))"],
@@ -109,7 +110,7 @@ export const STORMS_METHODS = {
       ALPHA,
       BEERKAN_DEEPEST,
     ],
-    sources: ["sbi-2014", "elrick-1989"],
+    sources: behind["kfs-beerkan-transient"],
   },
   "kfs-at-20": {
     formulas: ["K_20 = K·μ / μ_20", "x = (T + T_0) / T_1", "μ = Σ a_i·x^b_i"],
@@ -119,42 +120,42 @@ export const STORMS_METHODS = {
       table("a_i", 4, "iapws-2008"),
       table("b_i", 4, "iapws-2008"),
     ],
-    sources: ["iapws-2008"],
+    sources: behind["kfs-at-20"],
   },
   "permeability-class": {
     formulas: ["K ≥ K_class"],
     constants: [table("K_class", 6, "epa-1981"), table("K_soil", 9, "fao-basic-rates")],
-    sources: ["epa-1981"],
+    sources: behind["permeability-class"],
   },
   "time-compression": {
     formulas: ["f(F_p) = i", "t_p = F_p / i", "F_2 = F(t(F_1) + Δt)", "R = P − F"],
     constants: [],
-    sources: ["chow-1988", "cheng-2019"],
+    sources: behind["time-compression"],
   },
   "green-ampt-ponding": {
     formulas: ["F_p = K·M / (i − K)", "F − F_p − M·ln((F + M) / (F_p + M)) = K·(t − t_p)"],
     constants: [table("K", 11, "rawls-1983"), table("M", 22, "rawls-1983")],
-    sources: ["mein-larson-1973", "chow-1988", "rawls-1983"],
+    sources: behind["green-ampt-ponding"],
   },
   "storm-triangular": {
     formulas: ["i_p = 2·P / D", "t_r = r·D"],
     constants: [{ symbol: "n_s", value: storm.TRIANGLE_SLICES, unit: "1", source: "own-rule" }],
-    sources: ["chow-1988", "own-rule"],
+    sources: behind["storm-triangular"],
   },
   "storm-24-h-shape": {
     formulas: ["P(t) = P·s(t)"],
     constants: [table("s", 310, "scs-shapes")],
-    sources: ["scs-shapes"],
+    sources: behind["storm-24-h-shape"],
   },
   "storm-rings-mean": {
     formulas: ["x̄ = Σx_i / n", "x̄ ± t_{n−1}·s/√n"],
     constants: [LEVEL],
-    sources: ["nist-handbook", "own-rule"],
+    sources: behind["storm-rings-mean"],
   },
   "storm-order": {
     formulas: ["t_s = median(t_i)", "q = Σ w_ij / (n_1·n_2)"],
     constants: [{ symbol: "q_sure", value: storm.SURE_OF_ORDER, unit: "1", source: "own-rule" }],
-    sources: ["own-rule"],
+    sources: behind["storm-order"],
   },
   "curve-number": {
     formulas: ["Q = (P − λ·S)² / (P + (1 − λ)·S)", "S = S_1/CN − S_0"],
@@ -164,6 +165,6 @@ export const STORMS_METHODS = {
       { symbol: "S_0", value: storm.RETENTION_SHIFT_MM, unit: "mm", source: "neh-630-10" },
       table("CN", 136, "tr-55"),
     ],
-    sources: ["neh-630-10", "tr-55"],
+    sources: behind["curve-number"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

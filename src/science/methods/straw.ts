@@ -1,6 +1,7 @@
 /** Methods of residue and straw. */
 import * as constant from "../constants/straw.ts";
 import { type Constant, type Method, table } from "../method.ts";
+import { STRAW_BEHIND as behind } from "./behind/straw.ts";
 
 const ASIDE = {
   symbol: "single",
@@ -15,7 +16,7 @@ export const STRAW_METHODS = {
     constants: [
       { symbol: "lower", value: constant.PHOTOS_LOWER_BY, unit: "1", source: "tape-and-photos-2021" },
     ],
-    sources: ["lohr-1999", "corak-1993", "tape-and-photos-2021"],
+    sources: behind["photo-points"],
   },
   "cover-mass": {
     formulas: ["C = 1 − exp(−Σ A_i·M_i)", "M = −ln(1 − C) / A"],
@@ -25,22 +26,22 @@ export const STRAW_METHODS = {
       ASIDE,
       { symbol: "C_near", value: constant.NEAR_FULL_COVER, unit: "1", source: "own-rule" },
     ],
-    sources: ["gregory-1982"],
+    sources: behind["cover-mass"],
   },
   "thickness-mass": {
     formulas: ["M = T·ρ"],
     constants: [table("ρ", 3, "mulch-density")],
-    sources: ["geometry"],
+    sources: behind["thickness-mass"],
   },
   "straw-harvest-index": {
     formulas: ["R = G·D·(1 − h) / h"],
     constants: [table("h", 21, "harvest-index-table-s3"), table("D", 15, "ipcc-2006-table-11-2")],
-    sources: ["harvest-index-table-s3"],
+    sources: behind["straw-harvest-index"],
   },
   "straw-per-grain": {
     formulas: ["R = G·r"],
     constants: [table("r", 18, "straw-per-bushel"), ASIDE],
-    sources: ["straw-per-bushel", "own-rule"],
+    sources: behind["straw-per-grain"],
   },
   "straw-line": {
     formulas: ["R = a·G·D + b"],
@@ -50,12 +51,12 @@ export const STRAW_METHODS = {
       table("b", 15, "ipcc-2006-table-11-2"),
       table("D", 15, "ipcc-2006-table-11-2"),
     ],
-    sources: ["ipcc-2006-table-11-2", "own-rule"],
+    sources: behind["straw-line"],
   },
   "cutting-height": {
     formulas: ["s = 1 − (1 − z/H)^q", "z = H·(1 − (1 − s)^(1/q))"],
     constants: [table("q", 3, "stubble-share")],
-    sources: ["stubble-share", "allen-1988", "own-rule"],
+    sources: behind["cutting-height"],
   },
   "two-day-loss": {
     formulas: [
@@ -65,7 +66,7 @@ export const STRAW_METHODS = {
       "k_high = k + t_ν·√((U_1 − l_1)²/t_1² + (l_2 − L_2)²/t_2²) / d",
     ],
     constants: [{ symbol: "C_most", value: constant.FULLEST_COVER, unit: "1", source: "gregory-1982" }],
-    sources: ["gregory-1982", "zou-donner-2008", "nist-handbook"],
+    sources: behind["two-day-loss"],
   },
   "residue-decay": {
     formulas: [
@@ -84,17 +85,17 @@ export const STRAW_METHODS = {
       table("k_s", 4, "steiner-1994"),
       ASIDE,
     ],
-    sources: ["stroo-1989", "ah703-errata", "steiner-1994", "stott-1990"],
+    sources: behind["residue-decay"],
   },
   "mass-left": {
     formulas: ["M_end = M·(1 − f)"],
     constants: [table("f", 8, "stott-1990")],
-    sources: ["geometry"],
+    sources: behind["mass-left"],
   },
   passes: {
     formulas: ["C_end = C·r_1·r_2", "f = 1 − ln(1 − C_end) / ln(1 − C)"],
     constants: [table("r_1", 40, "scs-emi-1992")],
-    sources: ["scs-emi-1992", "mccool-1995"],
+    sources: behind.passes,
   },
   "rain-erosion": {
     formulas: ["S = exp(−b·C·(R_s / R_u)^p)"],
@@ -103,7 +104,7 @@ export const STRAW_METHODS = {
       { symbol: "p", value: constant.ROUGHNESS_POWER, unit: "1", source: "renard-1997" },
       table("b", 3, "rusle2-training"),
     ],
-    sources: ["renard-1997", "rusle2-training"],
+    sources: behind["rain-erosion"],
   },
   "wind-erosion": {
     formulas: ["S = a·exp(−b·C)", "S = exp(−c·C)"],
@@ -114,17 +115,17 @@ export const STRAW_METHODS = {
       { symbol: "C_from", value: constant.WIND_FROM, unit: "1", source: "fryrear-1985" },
       { symbol: "C_to", value: constant.WIND_TO, unit: "1", source: "fryrear-1985" },
     ],
-    sources: ["fryrear-1985", "wind-flat-residue"],
+    sources: behind["wind-erosion"],
   },
   "straw-ledger": {
     formulas: ["O = n·w·D / A", "E = h·d·e / A", "L = max(0, G − O − E)"],
     constants: [table("D", 3, "baled-dry-share")],
-    sources: ["own-rule"],
+    sources: behind["straw-ledger"],
   },
   "could-leave": {
     formulas: ["K = max(M / (1 − f), F)", "X = max(0, G − K)"],
     constants: [table("F", 6, "carbon-floor-maize"), table("F_plough", 2, "carbon-floor-mouldboard"), ASIDE],
-    sources: ["own-rule"],
+    sources: behind["could-leave"],
   },
   "leave-as": {
     formulas: ["t = (1 − c)·(1 − s)·p", "1 − s = x / ((1 − c)·p)", "n ≥ t / x"],
@@ -133,7 +134,7 @@ export const STRAW_METHODS = {
       table("c", 3, "allen-1988"),
       table("p", 3, "baler-takes"),
     ],
-    sources: ["allen-1988", "own-rule"],
+    sources: behind["leave-as"],
   },
   "straw-nutrients": {
     formulas: ["q = n·X", "n_end = n·(1 − w)"],
@@ -146,11 +147,11 @@ export const STRAW_METHODS = {
       table("n_IPCC", 15, "ipcc-2006-table-11-2"),
       ASIDE,
     ],
-    sources: ["pda-2020", "straw-nutrients-us", "stover-nutrients-us", "own-rule"],
+    sources: behind["straw-nutrients"],
   },
   "break-even": {
     formulas: ["P = Σ n_i·p_i + b + (W − C) / X"],
     constants: [],
-    sources: ["own-rule"],
+    sources: behind["break-even"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

@@ -3,6 +3,7 @@
 import * as k from "../constants/water.ts";
 import { CONFIDENCE_LEVEL } from "../constants.ts";
 import { type Constant, type Method, table } from "../method.ts";
+import { WATER_BEHIND as behind } from "./behind/water.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -25,7 +26,7 @@ export const WATER_METHODS = {
       { symbol: "c", value: k.VAPOUR_SHIFT_C, unit: "Cel", source: "fao-56" },
       { symbol: "d", value: k.VAPOUR_SLOPE, unit: "Cel", source: "fao-56" },
     ],
-    sources: ["fao-56"],
+    sources: behind["vapour-pressure"],
   },
   "air-pressure": {
     formulas: ["P = P_0·(1 − l·z / T_0)^m", "γ = a_γ·P"],
@@ -36,7 +37,7 @@ export const WATER_METHODS = {
       { symbol: "m", value: k.PRESSURE_POWER, unit: "1", source: "fao-56" },
       { symbol: "a_γ", value: k.PSYCHROMETRIC, unit: "/K", source: "fao-56" },
     ],
-    sources: ["fao-56"],
+    sources: behind["air-pressure"],
   },
   "wind-at-2-m": {
     formulas: ["u_2 = u_z·a / ln(b·z − c)"],
@@ -45,7 +46,7 @@ export const WATER_METHODS = {
       { symbol: "b", value: k.WIND_SCALE, unit: "/m", source: "fao-56" },
       { symbol: "c", value: k.WIND_SHIFT, unit: "1", source: "fao-56" },
     ],
-    sources: ["fao-56"],
+    sources: behind["wind-at-2-m"],
   },
   "extraterrestrial-radiation": {
     formulas: [
@@ -61,7 +62,7 @@ export const WATER_METHODS = {
       { symbol: "b", value: k.DECLINATION_RAD, unit: "rad", source: "fao-56" },
       { symbol: "c", value: k.DECLINATION_SHIFT, unit: "rad", source: "fao-56" },
     ],
-    sources: ["fao-56"],
+    sources: behind["extraterrestrial-radiation"],
   },
   "net-radiation": {
     formulas: [
@@ -86,7 +87,7 @@ export const WATER_METHODS = {
       { symbol: "c_least", value: k.DULLEST_SKY, unit: "1", source: "asce-2005" },
       table("k_Rs", 3, "fao-56"),
     ],
-    sources: ["fao-56", "asce-2005"],
+    sources: behind["net-radiation"],
   },
   "penman-monteith": {
     formulas: ["ET_o = (f·Δ·(R_n − G) + γ·c_n / (T + 273)·u_2·(e_s − e_a)) / (Δ + γ·(1 + c_d·u_2))"],
@@ -96,7 +97,7 @@ export const WATER_METHODS = {
       { symbol: "c_d", value: k.GRASS_SURFACE, unit: "s/m", source: "fao-56" },
       table("u_2", 3, "fao-56-from-memory"),
     ],
-    sources: ["fao-56", "fao-56-from-memory", "own-rule"],
+    sources: behind["penman-monteith"],
   },
   hargreaves: {
     formulas: ["ET_o = h·(T + s)·√(T_max − T_min)·f·R_a", "ET_o·(1 ± q)"],
@@ -106,7 +107,7 @@ export const WATER_METHODS = {
       { symbol: "f", value: k.MM_PER_MJ, unit: "mm.m2/MJ", source: "fao-56" },
       { symbol: "q", value: k.HARGREAVES_OFF, unit: "1", source: "own-rule" },
     ],
-    sources: ["fao-56", "fao-56-from-memory", "own-rule"],
+    sources: behind.hargreaves,
   },
   "two-stage-drying": {
     formulas: [
@@ -121,7 +122,7 @@ export const WATER_METHODS = {
       table("TEW", 18, "fao-56-table-19"),
       table("K_cmax", 3, "fao-56-from-memory"),
     ],
-    sources: ["fao-56", "fao-56-table-19", "fao-56-from-memory"],
+    sources: behind["two-stage-drying"],
   },
   "mulch-cut": {
     formulas: [
@@ -136,12 +137,12 @@ export const WATER_METHODS = {
       { symbol: "r", value: k.CUT_PER_COVER, unit: "1", source: "fao-56" },
       { symbol: "f_low", value: k.LEAST_FULL_CUT, unit: "1", source: "own-rule" },
     ],
-    sources: ["fao-56", "klocke-2009", "greb-1966", "unger-parker-1976", "ramos-2024", "own-rule"],
+    sources: behind["mulch-cut"],
   },
   "kept-by-mulch": {
     formulas: ["W = m·ΣE", "TEW_m = TEW·(1 − r·C)"],
     constants: [{ symbol: "r", value: k.CUT_PER_COVER, unit: "1", source: "fao-56" }],
-    sources: ["fao-56", "fao-56-from-memory", "cool-seedbed"],
+    sources: behind["kept-by-mulch"],
   },
   "available-water": {
     formulas: [
@@ -159,12 +160,12 @@ export const WATER_METHODS = {
       table("Z_r", 20, "fao-56-table-22"),
       table("p_t", 10, "fao-56-table-22"),
     ],
-    sources: ["fao-56", "fao-56-table-19", "fao-56-table-22", "fao-56-from-memory"],
+    sources: behind["available-water"],
   },
   "water-that-counts": {
     formulas: ["S ≤ I , S ≤ D_r", "V = S·v"],
     constants: [],
-    sources: ["fao-56", "own-rule"],
+    sources: behind["water-that-counts"],
   },
   "mixture-c-n": {
     formulas: ["C/N = Σ(m_i·c_i) / Σ(m_i·c_i / r_i)"],
@@ -173,7 +174,7 @@ export const WATER_METHODS = {
       table("r_i", 13, "nrcs-c-to-n-2011"),
       { symbol: "c_least", value: k.CARBON_SHARE, unit: "1", source: "carbon-share" },
     ],
-    sources: ["nrcs-c-to-n-2011", "carbon-40", "carbon-share", "own-rule"],
+    sources: behind["mixture-c-n"],
   },
   "nitrogen-line": {
     formulas: [
@@ -190,22 +191,22 @@ export const WATER_METHODS = {
       { symbol: "A_2", value: k.NEWER_LEAST_KG_PER_T, unit: "kg/t", source: "pnw-636" },
       { symbol: "A_3", value: k.NEWER_MOST_KG_PER_T, unit: "kg/t", source: "pnw-636" },
     ],
-    sources: ["pnw-636", "own-rule"],
+    sources: behind["nitrogen-line"],
   },
   "nitrogen-tie-up": {
     formulas: ["ΔN = Σ(m_i·c_i / r_i) − Σ(m_i·c_i) / r_0", "ΔN = A·Σm_i"],
     constants: [{ symbol: "r_0", value: k.BALANCED_C_TO_N, unit: "1", source: "nrcs-c-to-n-2011" }],
-    sources: ["nrcs-c-to-n-2011", "pnw-636", "own-rule"],
+    sources: behind["nitrogen-tie-up"],
   },
   "first-season-nitrogen": {
     formulas: ["N = m·n·s"],
     constants: [table("s", 3, "cover-crops-profitably")],
-    sources: ["cover-crops-profitably"],
+    sources: behind["first-season-nitrogen"],
   },
   "shelter-wind": {
     formulas: ["w = w_1 + (w_2 − w_1)·(x − x_1) / (x_2 − x_1)"],
     constants: [table("w", 6, "farmstead-windbreaks"), table("w_other", 5, "how-windbreaks-work")],
-    sources: ["farmstead-windbreaks", "how-windbreaks-work"],
+    sources: behind["shelter-wind"],
   },
   "shelter-zones": {
     formulas: ["A = L·(k_2 − k_1)·H·sin β", "β > β_0"],
@@ -215,7 +216,7 @@ export const WATER_METHODS = {
       table("k_1", 3, "minnesota-yield-monitors"),
       table("k_2", 3, "own-rule"),
     ],
-    sources: ["how-windbreaks-work", "geometry", "own-rule"],
+    sources: behind["shelter-zones"],
   },
   "shelter-net": {
     formulas: ["ΔY = (z·g − c·l − w) / W", "g_0 = (w + l·c) / z"],
@@ -224,7 +225,7 @@ export const WATER_METHODS = {
       table("g_other", 5, "kort-1988-from-memory"),
       table("l", 3, "own-rule"),
     ],
-    sources: ["kort-1988", "kort-1988-from-memory", "minnesota-yield-monitors", "geometry"],
+    sources: behind["shelter-net"],
   },
   "quadrat-mass": {
     formulas: [
@@ -237,27 +238,27 @@ export const WATER_METHODS = {
       LEVEL,
       { symbol: "n_0", value: k.QUADRATS_ADVISED, unit: "1", source: "osu-cover-crop-sampling" },
     ],
-    sources: ["osu-cover-crop-sampling", "lohr-1999"],
+    sources: behind["quadrat-mass"],
   },
   "quadrat-counts": {
     formulas: ["M = Σx_i / Σa_i", "SE² = n/(n−1) · Σ(x_i − M·a_i)² / (Σa_i)²", "M·exp(± t_{n−1}·SE / M)"],
     constants: [LEVEL],
-    sources: ["lohr-1999", "own-rule"],
+    sources: behind["quadrat-counts"],
   },
   "quadrat-none-found": {
     formulas: ["M_upper = −ln(α) / Σa_i"],
     constants: [LEVEL],
-    sources: ["garwood-1936-quadrats"],
+    sources: behind["quadrat-none-found"],
   },
   "frame-against-rows": {
     formulas: ["e = n·s / w − 1"],
     constants: [{ symbol: "e_0", value: k.FRAME_OFF, unit: "1", source: "own-rule" }],
-    sources: ["brennan-2023", "own-rule"],
+    sources: behind["frame-against-rows"],
   },
   "weed-statements": {
     formulas: ["M ≥ M_s"],
     constants: [],
-    sources: ["nichols-2020", "mirsky-2013", "wells-2016"],
+    sources: behind["weed-statements"],
   },
   "rolling-stage": {
     formulas: ["Z_1 ≤ Z < Z_2"],
@@ -265,6 +266,6 @@ export const WATER_METHODS = {
       { symbol: "Z_1", value: k.ROLL_FROM_ZADOKS, unit: "1", source: "mirsky-2009" },
       { symbol: "Z_2", value: k.ROLL_BEFORE_ZADOKS, unit: "1", source: "early-milk" },
     ],
-    sources: ["mirsky-2009", "early-milk"],
+    sources: behind["rolling-stage"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

@@ -7,7 +7,7 @@ import {
   RADIUS_95_PER_MEDIAN,
 } from "../constants.ts";
 import type { Caution, Worked } from "../estimate.ts";
-import { sourcesOfCover } from "../methods/ground-cover.ts";
+import { sourcesOfCover } from "../methods/behind/ground-cover.ts";
 import { weightedMedian } from "../statistics/weighted-median.ts";
 import { isPlace, type LatitudeLongitude, roughDistanceM, turnedDeg } from "./distance.ts";
 

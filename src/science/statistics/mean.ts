@@ -2,7 +2,7 @@
 import { failed, ok, type Result } from "../../record/result.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Estimate, Interval, SampledBy, Unit } from "../estimate.ts";
-import { type GroundCoverMethodId, sourcesOfCover } from "../methods/ground-cover.ts";
+import { type GroundCoverMethodId, sourcesOfCover } from "../methods/behind/ground-cover.ts";
 import type { MethodId } from "../methods.ts";
 import { type Cluster, clusterRatio } from "./cluster-ratio.ts";
 import { studentQuantile } from "./distributions.ts";

@@ -1,4 +1,5 @@
-import { METHODS, type MethodId } from "../../science/methods.ts";
+import { METHODS } from "../../science/methods/all.ts";
+import type { MethodId } from "../../science/methods.ts";
 import type { CommonSymbol } from "./symbols.ts";
 
 const COMMON: Readonly<Record<CommonSymbol, RegExp>> = {

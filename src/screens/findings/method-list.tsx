@@ -1,6 +1,7 @@
 /** The methods behind a number, wherever it stands: in words, in symbols, with their constants and sources. */
 import { useState } from "preact/hooks";
-import { METHODS, type MethodId } from "../../science/methods.ts";
+import { METHODS } from "../../science/methods/all.ts";
+import type { MethodId } from "../../science/methods.ts";
 import { SOURCES, type SourceId } from "../../science/sources.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";

@@ -1,6 +1,7 @@
 /** The methods behind a number: each in words, in symbols, and with the constants that it holds. */
 
-import { METHODS, type MethodId } from "../../science/methods.ts";
+import { METHODS } from "../../science/methods/all.ts";
+import type { MethodId } from "../../science/methods.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeNumber } from "../parts/numbers.ts";
 import { TONGUE } from "../parts/words.common.ts";

@@ -2,7 +2,8 @@
  * The symbols that stand in a formula, taken from its text by the compiler: a symbol of a method that has no
  * words in a language does not compile.
  */
-import type { METHODS, MethodId } from "../../science/methods.ts";
+import type { METHODS } from "../../science/methods/all.ts";
+import type { MethodId } from "../../science/methods.ts";
 
 type Blank =
   | " "

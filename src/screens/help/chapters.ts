@@ -1,4 +1,6 @@
 /** The chapters of "Methods and sources", taken from the records of the methods themselves. */
+
+import { METHODS } from "../../science/methods/all.ts";
 import { COMPARISON_METHODS } from "../../science/methods/comparison.ts";
 import { EARTHWORM_METHODS } from "../../science/methods/earthworms.ts";
 import { GROUND_COVER_METHODS } from "../../science/methods/ground-cover.ts";
@@ -7,7 +9,7 @@ import { PLANS_METHODS } from "../../science/methods/plans.ts";
 import { STORMS_METHODS } from "../../science/methods/storms.ts";
 import { STRAW_METHODS } from "../../science/methods/straw.ts";
 import { WATER_METHODS } from "../../science/methods/water.ts";
-import { METHODS, type MethodId } from "../../science/methods.ts";
+import type { MethodId } from "../../science/methods.ts";
 import { COMPARISON_SOURCES } from "../../science/sources/comparison.ts";
 import { EARTHWORM_SOURCES } from "../../science/sources/earthworms.ts";
 import { INFILTRATION_SOURCES } from "../../science/sources/infiltration.ts";

@@ -1,5 +1,6 @@
 /** Looks a word up in everything that "Methods and sources" says. */
-import { METHODS, type MethodId } from "../../science/methods.ts";
+import { METHODS } from "../../science/methods/all.ts";
+import type { MethodId } from "../../science/methods.ts";
 import { SOURCES, type SourceId } from "../../science/sources.ts";
 import { SPECIALIST } from "../findings/specialist.ts";
 import type { Settings } from "../parts/settings.ts";

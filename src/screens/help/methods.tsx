@@ -1,6 +1,7 @@
 /** "Methods and sources": made from the records that the app works with, so that it cannot drift from them. */
 import { useEffect, useState } from "preact/hooks";
-import { METHODS, type MethodId } from "../../science/methods.ts";
+import { METHODS } from "../../science/methods/all.ts";
+import type { MethodId } from "../../science/methods.ts";
 import { type Mark, SOURCES, type SourceId } from "../../science/sources.ts";
 import { MethodList } from "../findings/method-list.tsx";
 import { SPECIALIST } from "../findings/specialist.ts";

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { METHODS, type MethodId } from "../../../src/science/methods.ts";
+import { METHODS } from "../../../src/science/methods/all.ts";
+import type { MethodId } from "../../../src/science/methods.ts";
 import { SOURCES } from "../../../src/science/sources.ts";
 import { HELP_TOPICS } from "../../../src/screens/parts/route.ts";
 import { putRows } from "../../bench/seed.ts";

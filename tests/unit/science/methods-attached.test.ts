@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { expect, it } from "vitest";
-import { METHODS } from "../../../src/science/methods.ts";
+import { METHODS } from "../../../src/science/methods/all.ts";
 import { comparePairs } from "../../../src/science/side-by-side/pairs.ts";
 import {
   referenceEvapotranspiration,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { LineCounts } from "../../../src/science/ground-cover/line.ts";
 import { coverOfStrip } from "../../../src/science/ground-cover/strip.ts";
-import { METHODS } from "../../../src/science/methods.ts";
+import { METHODS } from "../../../src/science/methods/all.ts";
 import { SOURCES } from "../../../src/science/sources.ts";
 import { EMPTY, line, PLAIN, reached, reasonOf } from "./counts.ts";
 

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { METHODS, type MethodId } from "../../../src/science/methods.ts";
+import { METHODS } from "../../../src/science/methods/all.ts";
+import type { MethodId } from "../../../src/science/methods.ts";
 import { SOURCES } from "../../../src/science/sources.ts";
 import { CHAPTERS } from "../../../src/screens/help/chapters.ts";
 import { findMethods } from "../../../src/screens/help/find-methods.ts";

@@ -1,7 +1,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join, resolve } from "node:path";
 import { expect, expectTypeOf, it } from "vitest";
-import { METHODS, type MethodId } from "../../../src/science/methods.ts";
+import { METHODS } from "../../../src/science/methods/all.ts";
+import type { MethodId } from "../../../src/science/methods.ts";
 import { english, sentenceFor } from "../../../src/screens/catalogue.ts";
 import { commonSymbolsIn } from "../../../src/screens/findings/common-symbols.ts";
 import { SENTENCES } from "../../../src/screens/findings/sentences.ts";

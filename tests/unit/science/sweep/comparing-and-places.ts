@@ -1,7 +1,7 @@
 /** Examples of statistics, comparisons, years, positions and plans. */
 
 import * as methodOf from "../../../../src/science/method.ts";
-import * as coverMethods from "../../../../src/science/methods/ground-cover.ts";
+import * as coverMethods from "../../../../src/science/methods/behind/ground-cover.ts";
 import * as methodsOf from "../../../../src/science/methods.ts";
 import * as trend from "../../../../src/science/over-years/trend.ts";
 import * as visits from "../../../../src/science/over-years/visits.ts";
@@ -153,7 +153,7 @@ export const COMPARING_AND_PLACES = [
     table: { args: ["k", 3, "own-rule"], unbent: "lists of methods alone call it, with numbers written out" },
   }),
   ...swept("methods.ts", methodsOf, { sourcesOf: [["strip-ratio"]] }),
-  ...swept("methods/ground-cover.ts", coverMethods, { sourcesOfCover: [["strip-ratio"]] }),
+  ...swept("methods/behind/ground-cover.ts", coverMethods, { sourcesOfCover: [["strip-ratio"]] }),
   ...swept("over-years/trend.ts", trend, {
     trendOfSpot: [YEARS, { unit: "1" }],
     trendOfField: [[...YEARS, ...YEARS.map((one) => ({ ...one, spot: "2" }))], { unit: "1", seed: 1 }],

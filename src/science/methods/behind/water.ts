@@ -1,0 +1,30 @@
+/** The sources behind the methods of water, nitrogen, shelter and cover-crop mass. */
+import type { SourceId } from "../../sources.ts";
+
+export const WATER_BEHIND = {
+  "vapour-pressure": ["fao-56"],
+  "air-pressure": ["fao-56"],
+  "wind-at-2-m": ["fao-56"],
+  "extraterrestrial-radiation": ["fao-56"],
+  "net-radiation": ["fao-56", "asce-2005"],
+  "penman-monteith": ["fao-56", "fao-56-from-memory", "own-rule"],
+  hargreaves: ["fao-56", "fao-56-from-memory", "own-rule"],
+  "two-stage-drying": ["fao-56", "fao-56-table-19", "fao-56-from-memory"],
+  "mulch-cut": ["fao-56", "klocke-2009", "greb-1966", "unger-parker-1976", "ramos-2024", "own-rule"],
+  "kept-by-mulch": ["fao-56", "fao-56-from-memory", "cool-seedbed"],
+  "available-water": ["fao-56", "fao-56-table-19", "fao-56-table-22", "fao-56-from-memory"],
+  "water-that-counts": ["fao-56", "own-rule"],
+  "mixture-c-n": ["nrcs-c-to-n-2011", "carbon-40", "carbon-share", "own-rule"],
+  "nitrogen-line": ["pnw-636", "own-rule"],
+  "nitrogen-tie-up": ["nrcs-c-to-n-2011", "pnw-636", "own-rule"],
+  "first-season-nitrogen": ["cover-crops-profitably"],
+  "shelter-wind": ["farmstead-windbreaks", "how-windbreaks-work"],
+  "shelter-zones": ["how-windbreaks-work", "geometry", "own-rule"],
+  "shelter-net": ["kort-1988", "kort-1988-from-memory", "minnesota-yield-monitors", "geometry"],
+  "quadrat-mass": ["osu-cover-crop-sampling", "lohr-1999"],
+  "quadrat-counts": ["lohr-1999", "own-rule"],
+  "quadrat-none-found": ["garwood-1936-quadrats"],
+  "frame-against-rows": ["brennan-2023", "own-rule"],
+  "weed-statements": ["nichols-2020", "mirsky-2013", "wells-2016"],
+  "rolling-stage": ["mirsky-2009", "early-milk"],
+} as const satisfies Readonly<Record<string, readonly SourceId[]>>;
