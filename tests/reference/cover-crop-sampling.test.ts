@@ -1,7 +1,7 @@
 /**
- * All published, read as abstracts or copies. Frames against rows: Brennan (2023), Agronomy Journal 115: 2275-2285 (45.72 cm over rows of 15.24 cm are three rows;
- * errors of up to −49 and +27 % were seen); 50 cm over 19 cm by hand. Oregon State University sampling instructions
- * (Andrews et al.): fresh mass of a known area, a part dried, all mass over all area. Units: 1 g/m² = 10 kg/ha =
+ * All published, read as abstracts or copies. Frames against rows: Brennan (2023), Agronomy Journal 115: 2275-2285
+ * (45.72 cm over rows of 15.24 cm are three rows; errors of up to −49 and +27 % were seen); 50 cm over 19 cm by hand.
+ * Oregon State University sampling instructions (Andrews et al.): fresh mass of a known area, a part dried, all mass over all area. Units: 1 g/m² = 10 kg/ha =
  * 8.9218 lb/ac, and 1 g/ft² = 96.03 lb/ac by definition; a trade article prints 98.
  */
 import { describe, expect, it } from "vitest";

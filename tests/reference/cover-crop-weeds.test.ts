@@ -21,6 +21,8 @@ it("reads a mass with its range against each and says nothing for legumes", () =
   expect(statements.map(({ mass }) => mass)).toEqual(["above", "cannot-tell", "below"]);
   expect(codesOf(cautions)).toContain("science/weeds-as-published");
   expect(codesOf(cautions)).toContain("science/weeds-annual-only");
+  // Nichols et al. saw no fewer weeds, only lighter ones; another review (Dong & Zeng 2024) saw 45 % fewer.
+  expect(codesOf(cautions)).toContain("science/weed-numbers-disputed");
   expect(reasonOf(weedSuppression({ lower: 7000, upper: 8600 }, "legume"))).toBe("science/no-weed-statement");
 });
 

@@ -176,6 +176,13 @@ describe("evapotranspiration", () => {
     expect(reached(referenceEvapotranspiration(usual, lyon, inland)).middle).toBeCloseTo(4.56, 2);
   });
 
+  it("Hargreaves on the day of Example 18: 4.06, 5 % above Penman–Monteith (computed independently)", () => {
+    const above = reached(extraterrestrialRadiation(50.8, 187));
+    const mm = reached(hargreaves({ maxC: 21.5, minC: 12.3 }, reached(radiationAsWater(above))));
+    expect(mm).toBeCloseTo(4.06, 2);
+    expect(mm / 3.88 - 1).toBeCloseTo(0.05, 2);
+  });
+
   it("Example 20: Hargreaves, with the radiation as water", () => {
     const above = reached(extraterrestrialRadiation(lyon.latitudeDeg, lyon.dayOfYear));
     expect(Math.abs(above - 40.6)).toBeLessThan(0.06);
@@ -252,6 +259,7 @@ describe("root zone", () => {
     ["winter-wheat", 1.5, 1.8, 0.55],
     ["soybean", 0.6, 1.3, 0.5],
     ["barley", 1, 1.5, 0.55],
+    ["oats", 1, 1.5, 0.55],
     ["sunflower", 0.8, 1.5, 0.45],
     ["alfalfa", 1, 2, 0.55],
     ["potato", 0.4, 0.6, 0.35],

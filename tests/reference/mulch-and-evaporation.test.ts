@@ -5,6 +5,7 @@
  * chapter 11: 5 % for each 10 % covered.
  */
 import { describe, expect, it } from "vitest";
+import { keptByMulch } from "../../src/science/water/kept-by-mulch.ts";
 import { evaporationCut, fullCoverCut, type Mulch } from "../../src/science/water/mulch-cut.ts";
 import { reached } from "../unit/science/counts.ts";
 import { figure } from "../unit/science/figures.ts";
@@ -64,5 +65,10 @@ describe("the cut", () => {
   it("K_c,ini 0.70 under 50 % mulch is 0.525 and 0.80 is 0.60 (chapter 11)", () => {
     expect(0.7 * (1 - cut(0.5).high)).toBeCloseTo(0.525, 9);
     expect(0.8 * (1 - cut(0.5).high)).toBeCloseTo(0.6, 9);
+  });
+
+  it("K_c,ini 0.80 and a reference of 4.5 mm a day: half a mulch keeps 0.90 mm a day at the high end (by hand)", () => {
+    const bare = figure("surface-water", 0.8 * 4.5, "mm");
+    expect(reached(keptByMulch(bare, cut(0.5))).high).toBeCloseTo(0.9, 9);
   });
 });

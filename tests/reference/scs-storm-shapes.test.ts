@@ -99,3 +99,59 @@ it("the most of type II that falls in 0.1, 0.5, 1, 2, 3 and 6 hours", () => {
   // The wettest hour agrees with the hourly ratio of region B of NOAA Atlas 14 (NEH 630, figure 4-72): 0.453.
   expect(most(10)).toBeCloseTo(0.453, 2);
 });
+
+it.each([
+  [
+    "I",
+    [
+      [2, 0.035],
+      [6, 0.125],
+      [8, 0.194],
+      [9, 0.254],
+      [9.5, 0.303],
+      [9.75, 0.362],
+      [10.5, 0.583],
+      [11, 0.624],
+      [13, 0.727],
+      [16, 0.83],
+      [20, 0.926],
+    ],
+  ],
+  [
+    "IA",
+    [
+      [2, 0.05],
+      [4, 0.116],
+      [6, 0.206],
+      [7, 0.268],
+      [8.5, 0.48],
+      [9, 0.52],
+      [10.5, 0.601],
+      [11, 0.624],
+      [14, 0.736],
+      [20, 0.906],
+    ],
+  ],
+  [
+    "III",
+    [
+      [2, 0.02],
+      [6, 0.072],
+      [8, 0.115],
+      [9.5, 0.167],
+      [11, 0.25],
+      [11.5, 0.298],
+      [11.75, 0.339],
+      [13, 0.751],
+      [14, 0.811],
+      [16, 0.886],
+      [20, 0.957],
+    ],
+  ],
+] as const)("further ordinates of type %s", (shape, points) => {
+  for (const [hour, share] of points) expect(at(shape, hour)).toBeCloseTo(share, 9);
+});
+
+it("the wettest hour of type I, from half past nine, holds 0.280", () => {
+  expect(at("I", 10.5) - at("I", 9.5)).toBeCloseTo(0.28, 9);
+});

@@ -35,6 +35,19 @@ it.each([
 );
 
 it.each([
+  // Seed 14 and 11 kg/t (from memory), straw 2.0 and 13.0 kg/t, half a tonne of it.
+  ["P2O5", 14, 2, 15],
+  ["K2O", 11, 13, 17.5],
+] as const)(
+  "oilseed rape, seed and straw, %s: %f + 0.5·%f = %f (PDA 2020)",
+  (nutrient, seed, straw, both) => {
+    expect(reached(nutrientPerTonne("oilseed-rape", nutrient)).middle).toBe(straw);
+    const taken = reached(nutrientTaken(reached(nutrientPerTonne("oilseed-rape", nutrient)), kgPerHa(500)));
+    expect(seed + taken.middle).toBeCloseTo(both, 9);
+  },
+);
+
+it.each([
   ["winter-wheat", "N", [4.5, 5.5, 6]],
   ["winter-wheat", "P2O5", [1, 1.5, 2]],
   ["winter-wheat", "K2O", [10, 12.5, 22.5]],

@@ -111,6 +111,31 @@ it("the published straight line through logarithms of end-of-interval rates miss
   expect(fitOf("EXAMPLE", "horton").sseMm2).toBeLessThan(sse / 300);
 });
 
+const sseOf = (name: Name, line: Parameters<typeof capacityOf>[0]): number => {
+  const { depthAt } = capacityOf(line);
+  return TESTS[name].slice(1).reduce((sum, { atMin, mm }) => sum + (mm - depthAt(atMin / 60)) ** 2, 0);
+};
+
+it("the same straight line through rates at the middle of their intervals still misses by twenty times", () => {
+  const line = { kind: "horton", f0: 187.822, fc: 32.4, k: 2.859562 } as const;
+  expect(sseOf("EXAMPLE", line)).toBeCloseTo(55, -1);
+  expect(fitOf("EXAMPLE", "horton").sseMm2).toBeLessThan(sseOf("EXAMPLE", line) / 20);
+});
+
+it.each([
+  ["EXAMPLE", 82.51469, 0.576995, 97.36699],
+  ["P3_11", 104.22326, 0.561038, 574.86657],
+  ["P3_12", 6.73283, 0.739265, 0.26582],
+  ["P3_13", 70.78107, 0.402476, 199.15977],
+  ["P3_15", 314.86536, 0.343752, 38_018.017],
+] as const)(
+  "%s: the line through logarithms is worse than Kostiakov's curve laid directly",
+  (name, a, b, sse) => {
+    near(sseOf(name, { kind: "power", a, b, c: 0 }), sse, 1e-4);
+    expect(fitOf(name, "kostiakov").sseMm2).toBeLessThan(sse);
+  },
+);
+
 describe("standard errors, as a general-purpose library has them", () => {
   it.each([
     ["EXAMPLE", "kostiakov", [0.77870649, 0.01445374]],

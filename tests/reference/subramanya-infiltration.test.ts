@@ -51,6 +51,18 @@ describe("the worked example", () => {
   });
 });
 
+it.each([
+  ["3.11", P3_11, [258, 194.4, 174, 163.2, 75.6, 66.6, 36.9, 32.4, 32.1]],
+  ["3.12", P3_12, [12, 9.6, 8.4, 7.2, 6.6, 5.4, 4.5, 4.4, 3.8]],
+  ["3.13", P3_13, [252, 180, 139.2, 55.8, 27.6, 18, 20, 18, 23.1, 15]],
+  ["3.15", P3_15, [2100, 975, 405, 86, 34, 30, 10, 10]],
+] as const)(
+  "the rates of problem %s between its readings, mm/h (exact arithmetic)",
+  (_name, readings, rates) => {
+    expect(rounded(topped(readings).pieces.map(rateOf), 2)).toEqual(rates);
+  },
+);
+
 describe("almost no published test of two hours has levelled off", () => {
   it.each([
     ["3.11", P3_11, 0.14201, 33.8],

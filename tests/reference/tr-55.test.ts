@@ -71,6 +71,24 @@ it("row crops in group B: straight and poor against residue and good", () => {
   }
 });
 
+it.each([
+  ["A", 72, 64, 4.3],
+  ["B", 81, 75, 5.56],
+  ["C", 88, 82, 7.92],
+  ["D", 91, 85, 9.25],
+] as const)(
+  "group %s, 50 mm: from %i to %i saves %f mm (computed independently)",
+  (group, poor, good, saved) => {
+    const at = SOIL_GROUPS.indexOf(group);
+    const rowOf = (treatment: string) =>
+      CURVE_NUMBERS.find((row) => row.cover === "row" && row.treatment === treatment);
+    expect(rowOf("straight")?.poor[at]).toBe(poor);
+    expect(rowOf("straight-residue")?.good[at]).toBe(good);
+    const runoff = (curveNumber: number): number => reached(curveNumberRunoff(50, curveNumber)).mm;
+    expect(Math.abs(runoff(poor) - runoff(good) - saved)).toBeLessThan(0.006);
+  },
+);
+
 it("table 2-2b: more residue, contours and terraces never give a higher number", () => {
   expect(CURVE_NUMBERS).toHaveLength(17);
   for (const { poor, good } of CURVE_NUMBERS) {

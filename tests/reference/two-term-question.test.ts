@@ -4,10 +4,13 @@
  * standard errors with SciPy 1.17.
  */
 import { describe, expect, it } from "vitest";
+import { levellingOf } from "../../src/science/infiltration/levelling.ts";
 import type { Fit, ModelId } from "../../src/science/infiltration/models/fit.ts";
 import { ringFits } from "../../src/science/infiltration/models/ring-fits.ts";
+import { rateOf } from "../../src/science/infiltration/pieces.ts";
 import { reached } from "../unit/science/counts.ts";
 import { TWO_TERM_QUESTION } from "../unit/science/infiltration/published-tests.ts";
+import { rounded, topped } from "../unit/science/infiltration/rings.ts";
 
 const fitOf = (model: ModelId): Fit => reached(reached(ringFits(TWO_TERM_QUESTION)).fits[model]);
 
@@ -35,4 +38,13 @@ it("in the units of the question: s 0.783411 cm/min^½, k 0.0839544 cm/min, left
   expect((s ?? 0) / 10 / Math.sqrt(60)).toBeCloseTo(0.783411, 5);
   expect((k ?? 0) / 10 / 60).toBeCloseTo(0.0839544, 6);
   expect(sseMm2 / 100).toBeCloseTo(0.0821244, 6);
+});
+
+it("rates of 240 to 77.14 mm/h; the last three lie 15.607 % apart, 82.1053 mm/h pooled (exact arithmetic)", () => {
+  const soaking = topped(TWO_TERM_QUESTION.slice(1).map(({ atMin, mm }) => [atMin, mm] as const));
+  expect(rounded(soaking.pieces.map(rateOf), 2)).toEqual([240, 150, 90, 80, 77.14]);
+  const levelling = reached(levellingOf(soaking));
+  expect(levelling.status).toBe("still-slowing");
+  expect(levelling.spread).toBeCloseTo(0.15607, 5);
+  expect(levelling.rate.value).toBeCloseTo(82.1053, 4);
 });
