@@ -156,7 +156,7 @@ export const WATER_METHODS = {
       { symbol: "e", value: k.DEPLETION_AT_MM, unit: "mm/d", source: "fao-56-from-memory" },
       { symbol: "p_least", value: k.LEAST_DEPLETION, unit: "1", source: "fao-56-from-memory" },
       { symbol: "p_most", value: k.MOST_DEPLETION, unit: "1", source: "fao-56-from-memory" },
-      table("θ_FC−θ_WP", 18, "fao-56-table-19"),
+      table("θ_A", 18, "fao-56-table-19"),
       table("Z_r", 20, "fao-56-table-22"),
       table("p_t", 10, "fao-56-table-22"),
     ],

@@ -19,7 +19,7 @@ export const WATER_SOURCES = {
   },
   "fao-56-from-memory": {
     citation:
-      "FAO-56: shift and bounds of the depletion fraction, bounds of the coefficient of wet soil, usual wind of 2 m/s, local calibration of Hargreaves, mulch and evaporation in chapter 10",
+      "FAO-56: shift and bounds of the depletion fraction, coefficient of wet soil, usual wind, calibration of Hargreaves, mulch in chapter 10",
     mark: "not-checked",
   },
   "asce-2005": {

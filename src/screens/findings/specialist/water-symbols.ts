@@ -176,7 +176,7 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
     D_r: "water that the root zone misses",
     p_least: "p is not taken below this",
     p_most: "p is not taken above this",
-    "θ_FC−θ_WP": "what lies between the two, by texture",
+    θ_A: "what lies between θ_FC and θ_WP, by texture",
   },
   "water-that-counts": {
     S: "water that counts: the smaller of the two",
