@@ -156,6 +156,7 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
     W: "how wet residue is, 0 to 1",
     R: "rain of half a month",
     R_0: "rain of half a month that is enough",
+    d_R: "days of rain that count as half a month",
     D: "decomposition days",
     min: "the smaller of these",
     f: lossShare,
