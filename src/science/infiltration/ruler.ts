@@ -7,7 +7,7 @@ import { type RingSet, rimToSoilMm } from "./ring-set.ts";
 const MINUTE_MS = 60_000;
 
 /** A level on a scale that falls as water soaks in. */
-interface Level {
+export interface RulerLevel {
   readonly ms: number;
   readonly upMm: number;
   /** Heights on different scales cannot be compared. */
@@ -17,7 +17,13 @@ interface Level {
   readonly empty: "no" | "read" | "gone";
 }
 
-const levelOf = (event: RingEvent, rimMm: number | null): Level | null => {
+/**
+ * The level that an event shows.
+ *
+ * @param rimMm from the rim down to the ground; null when it was not measured
+ * @returns null for a pour, which shows none
+ */
+export const rulerLevelOf = (event: RingEvent, rimMm: number | null): RulerLevel | null => {
   const ms = event.moment.sinceStartMs;
   if (event.type === "gone") return { ms, upMm: 0, scale: "depth", afterRefill: false, empty: "gone" };
   if (event.type === "pour") return null;
@@ -34,7 +40,7 @@ const levelOf = (event: RingEvent, rimMm: number | null): Level | null => {
 const directions = (stepMm: number) => {
   let right = 0;
   let wrong = 0;
-  const saw = (before: Level, now: Level, poured: boolean): void => {
+  const saw = (before: RulerLevel, now: RulerLevel, poured: boolean): void => {
     const upMm = now.upMm - before.upMm;
     // Water poured in without its level says nothing of the way the ruler is read.
     const isPlain = now.scale === before.scale && (now.afterRefill || !poured);
@@ -45,7 +51,12 @@ const directions = (stepMm: number) => {
   return { saw, areWrong: () => wrong > 2 * right };
 };
 
-const pieceBetween = (before: Level, now: Level, pouredMm: number | null, stepMm: number): PieceAt => {
+const pieceBetween = (
+  before: RulerLevel,
+  now: RulerLevel,
+  pouredMm: number | null,
+  stepMm: number,
+): PieceAt => {
   const mm = before.upMm + (pouredMm ?? 0) - now.upMm;
   const piece: PieceAt = {
     fromMs: before.ms,
@@ -85,7 +96,7 @@ export const rulerPieces = (
   const stepMm = set.stepMm > 0 && Number.isFinite(set.stepMm) ? set.stepMm : 1;
   const list = pieceList();
   const way = directions(stepMm);
-  let before: Level | null = null;
+  let before: RulerLevel | null = null;
   let pouredMm: number | null = null;
   let zeroMs: number | null = null;
   let readings = 0;
@@ -94,7 +105,7 @@ export const rulerPieces = (
       pouredMm = (pouredMm ?? 0) + (1000 * event.cubicMetres) / areaM2;
       continue;
     }
-    const now = levelOf(event, rimMm);
+    const now = rulerLevelOf(event, rimMm);
     if (now === null || !Number.isFinite(now.upMm)) continue;
     if (before !== null) {
       way.saw(before, now, pouredMm !== null);

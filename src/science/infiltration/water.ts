@@ -1,25 +1,108 @@
 /** Water for rings: how much is needed, used and left, and which rings to finish when it runs short. */
 
 import { failed, ok, type Result } from "../../record/result.ts";
-import type { RingReading } from "../../record/ring/events.ts";
+import type { InRing } from "../../record/ring/entries.ts";
+import type { RingEvent, RingReading } from "../../record/ring/events.ts";
 import { compareText } from "../../record/stamp.ts";
-import { ringArea, type Sizes } from "./ring-set.ts";
+import { type RingSet, rimToSoilMm, ringArea, type Sizes } from "./ring-set.ts";
+import { type RulerLevel, rulerLevelOf } from "./ruler.ts";
 
 /** A litre on a square metre is a millimetre. */
 const LITRES_PER_M3 = 1000;
 
+/** Water that went into rings. */
+export interface WaterUsed {
+  /** 1 L weighs 1 kg, for the caution on lifting. */
+  readonly litres: number;
+  /** Some of it was not measured: it is reckoned from the levels of the ruler. */
+  readonly reckoned: boolean;
+  /** More went in, and nothing that was read says how much. */
+  readonly more: boolean;
+}
+
+/** A ring of which the litres are asked. */
+export interface RingWater {
+  readonly reading: Pick<RingReading, "events">;
+  readonly set: RingSet;
+}
+
+/** No water at all. */
+export const NOTHING_USED: WaterUsed = { litres: 0, reckoned: false, more: false };
+
+const together = (a: WaterUsed, b: WaterUsed): WaterUsed => ({
+  litres: a.litres + b.litres,
+  reckoned: a.reckoned || b.reckoned,
+  more: a.more || b.more,
+});
+
+const measuredLitres = (event: RingEvent): number => {
+  const litres = event.type === "pour" ? event.cubicMetres * LITRES_PER_M3 : 0;
+  return Number.isFinite(litres) && litres > 0 ? litres : 0;
+};
+
 /**
- * Water poured into both rings of a test. What the ruler says went in without being measured is not in it.
+ * By how much the water rose from level to level, in millimetres; null where water went in unseen. A ring whose
+ * water was gone rose from the ground.
  *
- * @returns litres; 0 for nothing poured. 1 L weighs 1 kg, for the caution on lifting
+ * @param before null for the first level: then all that stands there was poured in
  */
-export const litresUsed = (readings: readonly RingReading[]): number =>
-  readings
-    .flatMap(({ events }) => events)
-    .reduce((sum, event) => {
-      const litres = event.type === "pour" ? event.cubicMetres * LITRES_PER_M3 : 0;
-      return Number.isFinite(litres) && litres > 0 ? sum + litres : sum;
-    }, 0);
+const riseMm = (before: RulerLevel | null, now: RulerLevel, set: RingSet): number | null => {
+  if (before === null) return now.scale === "rim" || now.empty === "gone" ? null : Math.max(0, now.upMm);
+  const upMm = now.scale === before.scale ? now.upMm - before.upMm : null;
+  const wasEmpty = before.empty === "gone" && now.empty !== "gone";
+  // Nobody says of a ring kept at one level that it was filled up: a level that rose shows it.
+  const rose = set.way === "kept-at-one-level" && (upMm ?? 0) > set.stepMm * 1.000_001;
+  if (!now.afterRefill && !wasEmpty && !rose) return 0;
+  return upMm === null || (upMm <= 0 && now.afterRefill) ? null : Math.max(0, upMm);
+};
+
+const litresOfRing = ({ reading, set }: RingWater, ring: InRing): WaterUsed => {
+  const area = ringArea(set, ring);
+  // From rim to ground is measured at the inner ring; the outer one may stand higher.
+  const rimMm = ring === "inner" ? rimToSoilMm(set) : null;
+  let used = NOTHING_USED;
+  let before: RulerLevel | null = null;
+  let measured = false;
+  for (const event of reading.events) {
+    if (event.ring !== ring) continue;
+    if (event.type === "pour") {
+      used = together(used, { ...NOTHING_USED, litres: measuredLitres(event) });
+      measured = true;
+      continue;
+    }
+    const now = rulerLevelOf(event, rimMm);
+    if (now === null || !Number.isFinite(now.upMm)) continue;
+    const mm = measured ? 0 : riseMm(before, now, set);
+    const litres = mm === null || !area.ok ? null : area.value.areaM2 * mm;
+    if (litres === null || !Number.isFinite(litres)) used = { ...used, more: true };
+    else if (litres > 0) used = together(used, { litres, reckoned: true, more: false });
+    before = now;
+    measured = false;
+  }
+  return used;
+};
+
+/**
+ * Water that went into the rings, the outer ones included. Measured litres count as measured. Where none were
+ * measured, litres are reckoned from the ruler: for the first filling the depth of the first level by the area
+ * inside, for a refill the rise from the level before it to the level behind it by the same area. That is a
+ * little too few, because some soaks in meanwhile. Down from the rim the first level is a depth only where the
+ * distance from rim to ground was measured.
+ *
+ * @returns `more` when water went in that nothing tells of, also for an outer ring of which nothing was read
+ */
+export const litresUsed = (rings: readonly RingWater[]): WaterUsed =>
+  rings
+    .map((ring) => {
+      const inner = litresOfRing(ring, "inner");
+      const outer = litresOfRing(ring, "outer");
+      const unread =
+        ring.set.outerInsideM !== null &&
+        inner.litres > 0 &&
+        !ring.reading.events.some((event) => event.ring === "outer");
+      return together(inner, unread ? { ...outer, more: true } : outer);
+    })
+    .reduce(together, NOTHING_USED);
 
 /**
  * Litres for a depth of water in a ring, and in the space around it when it is a double ring.

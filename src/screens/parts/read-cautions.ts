@@ -2,8 +2,8 @@
 import { readClock } from "../../device/clock.ts";
 import type { RecordId } from "../../record/ids.ts";
 import { joined } from "../../record/joined.ts";
-import { readRing } from "../../record/ring/reading.ts";
 import { litresUsed } from "../../science/infiltration/water.ts";
+import { readRings } from "../measure/rings/day.ts";
 import { type CameFrom, type CautionFacts, fromOtherFarm, wasDug } from "./cautions-due.ts";
 import type { House } from "./house.ts";
 import { dayOf } from "./numbers.ts";
@@ -47,9 +47,7 @@ const litresOfDay = async (
   day: string,
 ): Promise<number> => {
   const rings = tests.filter(({ body }) => body.type === "ring" && dayOf(body.startedAtMs) === day);
-  if (rings.length === 0) return 0;
-  const entries = await records.entries(rings.map(({ id }) => id));
-  return litresUsed(rings.map(({ id }) => readRing(entries.get(id) ?? [])));
+  return rings.length === 0 ? 0 : litresUsed(await readRings(records, rings)).litres;
 };
 
 /** What is read for one set-out: facts for the cautions, and the litres poured today. */

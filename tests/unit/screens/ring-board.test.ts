@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { litresUsed } from "../../../src/science/infiltration/water.ts";
 import { proposedStarts, STILL_TO_COME } from "../../../src/screens/measure/rings/gaps.ts";
 import { resultOf } from "../../../src/screens/measure/rings/result.ts";
 import {
@@ -7,7 +8,8 @@ import {
   nextReading,
   stageOf,
 } from "../../../src/screens/measure/rings/status.ts";
-import { finishing, litresLeft, pouredLitres } from "../../../src/screens/measure/rings/water-ready.ts";
+import { finishing, litresLeft } from "../../../src/screens/measure/rings/water-ready.ts";
+import { RING_WORDS } from "../../../src/screens/measure/rings/words.ts";
 import { clockAt, MINUTE_MS, ringWith, startMs } from "./ring-samples.ts";
 
 describe("where a ring stands", () => {
@@ -125,9 +127,20 @@ describe("water of the day", () => {
   );
 
   it("is what was poured from bottles, and what is left since it was said", () => {
-    expect(pouredLitres([poured])).toBeCloseTo(3, 9);
+    expect(litresUsed([poured]).litres).toBeCloseTo(3, 9);
     expect(litresLeft({ litres: 10, usedThen: 1 }, 3)).toBe(8);
     expect(litresLeft({ litres: 1, usedThen: 0 }, 3)).toBe(0);
+  });
+
+  it("is said as about, more than or not known where it was not measured", () => {
+    const { water } = RING_WORDS.en();
+    const said = { litres: 3, reckoned: false, more: false };
+    expect(water.used("3.0 L", said)).toBe("3.0 L");
+    expect(water.used("3.0 L", { ...said, reckoned: true })).toBe("about 3.0 L");
+    expect(water.used("3.0 L", { ...said, reckoned: true, more: true })).toBe("more than 3.0 L");
+    expect(water.used("0.0 L", { ...said, litres: 0, more: true })).toBe("not known");
+    expect(water.left("7.0 L", { ...said, reckoned: true })).toBe("about 7.0 L");
+    expect(water.left("7.0 L", { ...said, more: true })).toBe("less than 7.0 L");
   });
 
   it("says which rings it still reaches for", () => {

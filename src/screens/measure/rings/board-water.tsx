@@ -4,6 +4,7 @@ import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import type { RingNow } from "../../../record/ring/clock.ts";
 import { fromShown, inUnit, toSi } from "../../../record/units.ts";
+import { litresUsed, NOTHING_USED } from "../../../science/infiltration/water.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { type NumberDraft, NumberLine, numberState } from "../../parts/number-line.tsx";
@@ -12,14 +13,7 @@ import { UNIT_WORDS } from "../../parts/words.units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { DayRing } from "./day.ts";
 import { waterText, weightText } from "./figures.ts";
-import {
-  finishing,
-  litresLeft,
-  pouredLitres,
-  sayWaterReady,
-  type WaterReady,
-  waterReady,
-} from "./water-ready.ts";
+import { finishing, litresLeft, sayWaterReady, type WaterReady, waterReady } from "./water-ready.ts";
 import { RING_WORDS } from "./words.ts";
 
 /** More than a large tank (own choice, no source). */
@@ -37,15 +31,17 @@ export const BoardWater = (props: {
   const { habits } = house.settings.value;
   const [ready, setReady] = useState<WaterReady | null>(() => waterReady(props.visit));
   const [asking, setAsking] = useState(false);
-  const used = pouredLitres(props.rings);
-  const left = ready === null ? null : litresLeft(ready, used);
+  const used = litresUsed(props.rings);
+  // As long as nothing was poured since it was said, it is as exact as what was said.
+  const since = used.litres === ready?.usedThen ? NOTHING_USED : used;
+  const left = ready === null ? null : litresLeft(ready, used.litres);
   const [form, line] = useFocusHere<HTMLDivElement, HTMLDivElement>(asking);
   return asking ? (
     <div ref={form} tabIndex={-1}>
       <WaterForm
         litres={left}
         onKeep={(litres) => {
-          const said = { litres, usedThen: used };
+          const said = { litres, usedThen: used.litres };
           sayWaterReady(props.visit, said);
           setReady(said);
           setAsking(false);
@@ -56,8 +52,8 @@ export const BoardWater = (props: {
   ) : (
     <div ref={line}>
       <button type="button" class="board-water" onClick={() => setAsking(true)}>
-        <span>{words.usedLine(waterText(used, habits))}</span>
-        <span>{left === null ? words.ask : words.line(waterText(left, habits))}</span>
+        <span>{words.usedLine(words.used(waterText(used.litres, habits), used))}</span>
+        <span>{left === null ? words.ask : words.line(words.left(waterText(left, habits), since))}</span>
       </button>
       {left === null ? null : <FinishFirst rings={props.rings} now={props.now} left={left} />}
     </div>

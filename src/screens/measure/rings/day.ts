@@ -122,11 +122,17 @@ const ringsOf = async (
   });
 };
 
+/** Rings of rows, read anew. */
+export const readRings = (
+  records: Reader,
+  rows: readonly Listed<"observation">[],
+): Promise<readonly DayRing[]> => ringsOf(records, rows, new Map(), () => false);
+
 /** The ring of an id; null when it is not on this device. */
 export const readRingOf = async (records: Reader, id: RecordId<"observation">): Promise<DayRing | null> => {
   const row = await records.one(id);
   if (row === undefined) return null;
-  const [ring] = await ringsOf(records, [row], new Map(), () => false);
+  const [ring] = await readRings(records, [row]);
   return ring ?? null;
 };
 

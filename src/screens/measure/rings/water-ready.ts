@@ -3,12 +3,7 @@ import type { RecordId } from "../../../record/ids.ts";
 import type { RingNow } from "../../../record/ring/clock.ts";
 import { elapsedNow } from "../../../record/ring/due.ts";
 import { ringRate } from "../../../science/infiltration/ring-rate.ts";
-import {
-  type FinishOrder,
-  finishFirst,
-  litresToGo,
-  litresUsed,
-} from "../../../science/infiltration/water.ts";
+import { type FinishOrder, finishFirst, litresToGo } from "../../../science/infiltration/water.ts";
 import type { DayRing } from "./day.ts";
 import { resultOf } from "./result.ts";
 import { stageOf } from "./status.ts";
@@ -45,10 +40,6 @@ export const sayWaterReady = (visit: RecordId<"visit">, ready: WaterReady): void
     // Refused or full: it is shown until the screen is left.
   }
 };
-
-/** Litres poured from measured bottles so far. */
-export const pouredLitres = (rings: readonly DayRing[]): number =>
-  litresUsed(rings.map(({ reading }) => reading));
 
 /** What is left of the water that was said to stand ready; never below nothing. */
 export const litresLeft = ({ litres, usedThen }: WaterReady, usedNow: number): number =>

@@ -4,6 +4,7 @@ import type { Happening, RulerReads, StopEntry } from "../../../record/ring/entr
 import type { UnitHabits } from "../../../record/units.ts";
 import type { LevelStatus } from "../../../science/infiltration/levelling.ts";
 import type { LeftOut } from "../../../science/infiltration/pieces.ts";
+import type { WaterUsed } from "../../../science/infiltration/water.ts";
 import { plural, writeNumber } from "../../parts/numbers.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import type { WordsOf } from "../../parts/words-of.ts";
@@ -295,6 +296,10 @@ const english = {
     line: (left: string) => `Water left: ${left}`,
     ask: "Water at hand?",
     usedLine: (used: string) => `Poured: ${used}`,
+    used: (text: string, { litres, reckoned, more }: WaterUsed) =>
+      more ? (litres > 0 ? `more than ${text}` : "not known") : reckoned ? `about ${text}` : text,
+    left: (text: string, { reckoned, more }: WaterUsed) =>
+      more ? `less than ${text}` : reckoned ? `about ${text}` : text,
     question: (unit: string) => `How much water stands ready now, in ${unit}?`,
     weighs: { L: "1 L weighs 1 kg", gal: "1 US gallon weighs about 8.3 lb" } satisfies Record<
       UnitHabits["waterCarried"],

@@ -1,5 +1,4 @@
 import { describe, expect, it, test } from "vitest";
-import { readRing } from "../../../../src/record/ring/reading.ts";
 import { meanOfRings, type RingPoint } from "../../../../src/science/infiltration/replicates.ts";
 import {
   logSpreadOf,
@@ -8,13 +7,7 @@ import {
   spreadBetweenRings,
 } from "../../../../src/science/infiltration/smallest-ratio.ts";
 import { startGaps } from "../../../../src/science/infiltration/start-gaps.ts";
-import {
-  finishFirst,
-  litresNeeded,
-  litresToGo,
-  litresUsed,
-} from "../../../../src/science/infiltration/water.ts";
-import { level, notebook, pour, start } from "../../record/ring-entries.ts";
+import { finishFirst, litresNeeded, litresToGo } from "../../../../src/science/infiltration/water.ts";
 import { reached, reasonOf } from "../counts.ts";
 import { RULER } from "./rings.ts";
 
@@ -106,16 +99,6 @@ describe("what so many rings can show", () => {
 });
 
 describe("water", () => {
-  it("used is what was poured into both rings", () => {
-    const { entries, write } = notebook();
-    write(0, start);
-    write(0, pour(500));
-    write(0, pour(1500, "outer"));
-    write(5, level(40));
-    expect(litresUsed([readRing(entries), readRing([])])).toBeCloseTo(2, 9);
-    expect(litresUsed([])).toBe(0);
-  });
-
   it("needed goes by area and depth, with the space between two rings", () => {
     const double = { insideM: [0.3, null], outerInsideM: [0.6, null], innerOutsideM: null } as const;
     // A metre of water in half a square metre would be 500 L; 28.3 L for 10 cm in a ring of 60 cm.

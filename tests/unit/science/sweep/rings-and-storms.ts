@@ -77,6 +77,8 @@ const RULER_READING = book((write) => {
   write(12, level(100, { afterRefill: true }));
   write(30, level(70));
 });
+const [FIRST_LEVEL] = RULER_READING.events;
+if (FIRST_LEVEL === undefined) throw new Error("nothing was read");
 const POUR_READING = book((write) => {
   write(0, pour(mlOf(25.4)));
   write(12, gone);
@@ -409,6 +411,7 @@ export const RINGS_AND_STORMS = [
   }),
   ...swept("infiltration/ruler.ts", ruler, {
     rulerPieces: { args: [RULER_READING.events, RULER, AREA_M2], inner: CHECKED_READING },
+    rulerLevelOf: { args: [FIRST_LEVEL, 80], inner: CHECKED_READING },
   }),
   ...swept("infiltration/side-flow.ts", sideFlow, {
     sideFlow: { args: [RULED, RULED], inner: CHECKED_SOAKING, from: from((one) => [one, RULED]) },
@@ -464,7 +467,11 @@ export const RINGS_AND_STORMS = [
     minutesUntilLevel: { args: [RULED, 75, 130], inner: CHECKED_SOAKING, from: from((one) => [one, 20, 30]) },
   }),
   ...swept("infiltration/water.ts", water, {
-    litresUsed: { args: [[POUR_READING]], ofNothing: "nothing poured is no water" },
+    litresUsed: {
+      args: [[{ reading: POUR_READING, set: POURS }]],
+      more: [[[{ reading: RULER_READING, set: RULER }]]],
+      ofNothing: "nothing poured is no water",
+    },
     litresNeeded: [{ insideM: [0.15, null], outerInsideM: [0.6, null], innerOutsideM: 0.31 }, 25],
     litresToGo: [{ insideM: [0.15, null], outerInsideM: null, innerOutsideM: null }, 60, 30],
     finishFirst: [
