@@ -32,13 +32,16 @@ export interface Due {
 
 /**
  * Looks count as readings: the moment is kept, even while the number is missing. Pours are readings only
- * where no ruler is read: there they say how much has soaked in.
+ * where no ruler is read: there they say how much has soaked in. Of a double ring the inner one gives the
+ * result: what was read in the outer one takes no reading of the plan.
  */
 const takenAtMs = ({ events, openLooks, inDoubt, happenings }: RingReading): number[] => {
-  const ruled = events.some(({ type }) => type === "level");
+  const inner = events.filter(({ ring }) => ring === "inner");
+  const ruled = inner.some(({ type }) => type === "level");
   return [
-    ...events.flatMap(({ type, moment }) => (ruled && type === "pour" ? [] : [moment.sinceStartMs])),
-    ...[...openLooks, ...inDoubt].map(({ moment }) => moment.sinceStartMs),
+    ...inner.flatMap(({ type, moment }) => (ruled && type === "pour" ? [] : [moment.sinceStartMs])),
+    ...openLooks.flatMap(({ look, moment }) => (look.ring === "inner" ? [moment.sinceStartMs] : [])),
+    ...inDoubt.flatMap(({ ring, moment }) => (ring === "inner" ? [moment.sinceStartMs] : [])),
     ...happenings.flatMap(({ what, moment }) => (what === "missed-reading" ? [moment.sinceStartMs] : [])),
   ];
 };

@@ -150,6 +150,12 @@ describe("the next reading due", () => {
     expect(nextDue(PLAN, readRing(entries), nowOf(6))?.planMin).toBe(10);
   });
 
+  it("stays due when only the outer ring was read", () => {
+    const outer = { ring: "outer" } as const;
+    expect(dueAt(6, ({ write }) => write(5, { ...level(90), ...outer }))?.planMin).toBe(5);
+    expect(dueAt(6, ({ write }) => write(5, { ...look, ...outer }))?.planMin).toBe(5);
+  });
+
   it("is nothing after the last, after the stop, before the start, and without a plan", () => {
     expect(dueAt(31, ({ write }) => write(30, level(50)))).toBeNull();
     expect(dueAt(6, ({ write }) => write(5.5, stop))).toBeNull();

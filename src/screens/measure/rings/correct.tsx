@@ -152,7 +152,7 @@ const Correcting = (props: {
         hint={words.readings.oldStays}
         unit={entry.unit}
         first={entry.typed}
-        bounds={entry.type === "level" ? levelBounds(ring, entry.unit) : pourBounds(entry.unit)}
+        bounds={entry.type === "level" ? levelBounds(ring, entry.unit, entry.ring) : pourBounds(entry.unit)}
         busy={busy}
         three
         onKeep={keep}

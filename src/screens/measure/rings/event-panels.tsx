@@ -9,6 +9,7 @@ import { useOnce } from "../../parts/once.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { DayRing } from "./day.ts";
 import { happened, lookNow, startRing, stopRing, waterGone } from "./hand.ts";
+import { OuterKey } from "./outer-key.tsx";
 import { Panel } from "./panel.tsx";
 import { WhichRing } from "./read-number.tsx";
 import type { RingModel } from "./ring-model.ts";
@@ -211,6 +212,7 @@ export const RefillAfter = ({ model, ring }: Of) => {
       <button type="button" class="key straw ring-large" disabled={busy} onClick={look}>
         {words.ring.readNow}
       </button>
+      <OuterKey model={model} ring={ring} behindRefill />
       <Key onPress={model.close}>{house.words.value.common.close}</Key>
     </Panel>
   );

@@ -66,6 +66,8 @@ export const LookNumber = (props: {
   readonly onWritten: (written: Written) => Promise<boolean>;
   readonly onLater: () => void;
   readonly above?: preact.ComponentChildren;
+  /** Two more keys in one row with the one that says that nobody could read it. */
+  readonly keys?: preact.ComponentChildren;
 }) => {
   const house = useHouse();
   const words = useWordsOf(RING_WORDS);
@@ -102,16 +104,19 @@ export const LookNumber = (props: {
       }
       hint={props.waiting > 1 ? words.ring.waiting(props.waiting) : words.ring.momentKept}
       unit={kept ? habits.volume : habits.level}
-      bounds={kept ? pourBounds(habits.volume) : levelBounds(ring, habits.level)}
+      bounds={kept ? pourBounds(habits.volume) : levelBounds(ring, habits.level, look.look.ring)}
       onKeep={keep}
       busy={busy}
       three
       above={
         <div class="ring-above">
           {props.above}
-          <Key off={busy} onPress={() => answer(() => lookMissed(house, ring.id, look.look))}>
-            {words.ring.couldNotRead}
-          </Key>
+          <div class={`keys ${props.keys ? "three" : ""}`}>
+            {props.keys}
+            <Key off={busy} onPress={() => answer(() => lookMissed(house, ring.id, look.look))}>
+              {words.ring.couldNotRead}
+            </Key>
+          </div>
         </div>
       }
       over={
@@ -171,7 +176,7 @@ export const LevelPanel = (props: {
       question={words.ring.earlierQuestion(ring.letter, rulerReads)}
       hint={words.when.legend}
       unit={unit}
-      bounds={levelBounds(ring, unit)}
+      bounds={levelBounds(ring, unit, which)}
       busy={busy}
       three
       onKeep={({ read, odd }) =>

@@ -106,6 +106,9 @@ export const RingKeys = ({ model, ring }: Of) => {
         </Key>
       ) : null}
       {large(words.readNow, () => void model.took(lookNow(house, ring.id), "keys"), "look")}
+      {ring.header.outer === null
+        ? null
+        : key("outer", words.readOuter, () => void model.took(lookNow(house, ring.id, "outer"), "keys"))}
       <div class="keys two">
         {way === "ruler" ? (
           <>

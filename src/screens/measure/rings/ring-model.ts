@@ -61,8 +61,8 @@ export interface RingModel {
   /** Id of the entry that is corrected. */
   readonly about: ReadonlySignal<string>;
   readonly last: ReadonlySignal<LastAnswer | null>;
-  /** The look that was made behind a refill. */
-  readonly refillLook: ReadonlySignal<string>;
+  /** The looks that were made behind a refill: of a double ring there may be two. */
+  readonly refillLooks: ReadonlySignal<ReadonlySet<string>>;
   readonly open: (panel: Panel, about?: string) => void;
   /** Closes the panel that is open. */
   readonly close: () => void;
@@ -92,7 +92,7 @@ export const ringModel = (house: House, id: RecordId<"observation">): RingModel 
   const last = signal<LastAnswer | null>(null);
   /** The numbers of open looks wait: the keys are shown meanwhile. Null until somebody says so. */
   const later = signal<boolean | null>(null);
-  const refillLook = signal("");
+  const refillLooks = signal<ReadonlySet<string>>(new Set());
   const refillFrom = signal("");
   const shown = computed((): Shown => {
     const now = ring.value;
@@ -160,7 +160,7 @@ export const ringModel = (house: House, id: RecordId<"observation">): RingModel 
     shown,
     about,
     last,
-    refillLook,
+    refillLooks,
     refillFrom,
     startRefill: () => {
       refillFrom.value = ring.value?.reading.openLooks.at(-1)?.look.id ?? "";
@@ -179,7 +179,7 @@ export const ringModel = (house: House, id: RecordId<"observation">): RingModel 
     },
     took,
     refilled: (look) => {
-      refillLook.value = look;
+      refillLooks.value = new Set(refillLooks.value).add(look);
     },
     undo: () => stepped("undo"),
     redo: () => stepped("redo"),

@@ -16,6 +16,7 @@ import { DoubtsPanel, RosePanel } from "./doubt-panels.tsx";
 import { GonePanel, HappenedPanel, LostPanel, RefillAfter, StartPanel, StopPanel } from "./event-panels.tsx";
 import { guessOf } from "./guess.ts";
 import { lookNow } from "./hand.ts";
+import { OuterKey } from "./outer-key.tsx";
 import { LevelPanel, LookNumber, PourPanel } from "./read-number.tsx";
 import { ReadingsPanel } from "./readings.tsx";
 import { RingKeys } from "./ring-keys.tsx";
@@ -78,6 +79,18 @@ const Reading = (props: { readonly house: House; readonly model: RingModel; read
   const field = useLive(() => house.records.one(header.field), [header.field]);
   const guess = useLive(() => guessOf(house.records, header), [header.visit, header.strip]);
   const place = header.place === null ? [] : [catalogue.place[header.place]];
+  const double = header.outer !== null;
+  const again =
+    stageOf(ring) === "running" ? (
+      <button
+        type="button"
+        class="key"
+        data-answer="look"
+        onClick={() => void model.took(lookNow(house, ring.id))}
+      >
+        {double ? words.ring.readInner : words.ring.readAgain}
+      </button>
+    ) : null;
   const panel = () => {
     const shown = model.shown.value;
     switch (shown.is) {
@@ -127,21 +140,22 @@ const Reading = (props: { readonly house: House; readonly model: RingModel; read
             ring={ring}
             look={shown.look}
             waiting={reading.openLooks.length}
-            behindRefill={model.refillLook.value === shown.look.look.id}
+            behindRefill={model.refillLooks.value.has(shown.look.look.id)}
             onWritten={(done) =>
               model.took(done, model.refillFrom.value === shown.look.look.id ? "refill-water" : "keys")
             }
             onLater={() => model.putOff(true)}
-            above={
-              stageOf(ring) === "running" ? (
-                <button
-                  type="button"
-                  class="key"
-                  data-answer="look"
-                  onClick={() => void model.took(lookNow(house, ring.id))}
-                >
-                  {words.ring.readAgain}
-                </button>
+            above={double ? null : again}
+            keys={
+              double && again ? (
+                <>
+                  {again}
+                  <OuterKey
+                    model={model}
+                    ring={ring}
+                    behindRefill={model.refillLooks.value.has(shown.look.look.id)}
+                  />
+                </>
               ) : null
             }
           />

@@ -36,7 +36,9 @@ export const valueText = ({ say, happenings, stops }: RingWords, entry: Entry): 
 /** An entry with the clock time at which it was looked at. */
 export const entryText = (words: RingWords, tongue: string, entry: Entry): string =>
   words.say.at(
-    entry.type === "look" ? words.say.readNow : valueText(words, entry),
+    `${"ring" in entry && entry.ring === "outer" ? `${words.flags.outer}, ` : ""}${
+      entry.type === "look" ? words.say.readNow : valueText(words, entry)
+    }`,
     clockWithSeconds(entry.lookedAtMs, tongue),
   );
 

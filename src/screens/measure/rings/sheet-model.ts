@@ -54,17 +54,21 @@ const MINUTE_MS = 60_000;
 const SAME_MIN = 1e-6;
 
 /**
- * The rows of the sheet. Readings of the outer ring and what happened carry no depth of their own.
+ * The rows of the sheet. Readings of the outer ring carry what soaked in between the rings; what happened
+ * carries no depth of its own.
  *
  * @param ring with whatever was read, also nothing
  */
 export const sheetRows = (ring: DayRing): readonly SheetRow[] => {
-  const { soaking } = resultOf(ring);
-  const counted = new Set(
-    ring.reading.events.filter((event) => event.ring === "inner").map(({ entry }) => entry.id),
-  );
+  const soakings = {
+    inner: resultOf(ring).soaking,
+    outer: soakingOf(ring.reading, ring.set, "outer"),
+  };
+  const rings = new Map(ring.reading.events.map((event) => [event.entry.id, event.ring]));
   return rowsOf(ring).map((row) => {
-    if (!soaking.ok || !counted.has(row.entry.id)) return { ...row, mm: null, mmPerH: null, leftOut: null };
+    const which = rings.get(row.entry.id);
+    const soaking = which === undefined ? null : soakings[which];
+    if (soaking === null || !soaking.ok) return { ...row, mm: null, mmPerH: null, leftOut: null };
     const atMin = (row.moment.sinceStartMs - soaking.value.zeroMs) / MINUTE_MS;
     const near = (min: number): boolean => Math.abs(min - atMin) < SAME_MIN;
     const point = soaking.value.curve.find((one) => near(one.atMin));

@@ -88,6 +88,8 @@ const english = {
     startEarlierQuestion: (letter: string) => `When did ring ${letter} start?`,
     readNow: "Read now",
     readAgain: "Read now once more",
+    readInner: "Read inner ring",
+    readOuter: "Read outer ring",
     readEarlier: "Read some minutes ago",
     refill: "Refill",
     gone: "Water gone now",
