@@ -14,9 +14,8 @@ beforeAll(async () => {
   const field = add("field", fieldOf("Low Ridge"));
   const visit = add("visit", { field, day: dayOf(beginsMs), harvestYear: null });
   add("strip", { field, name: "straw left", done: [], wholeField: false, rep: null });
-  const ring = { type: "ring", heightsM: [0.25] } as const;
-  add("kit", { ...ring, name: "A", insideM: [0.3, null], outsideM: 0.31 });
-  add("kit", { ...ring, name: "O", insideM: [0.6, null], outsideM: null });
+  add("kit", { type: "ring", name: "A", insideM: [0.3, null], heightsM: [0.25], outsideM: 0.31 });
+  add("kit", { type: "ring", name: "O", insideM: [0.6, null], heightsM: [0.25], outsideM: null });
   board = `#/visit/${visit}/rings`;
   phone = await onPhone(rows());
   await phone.chromium.page.clock.install({ time: beginsMs });

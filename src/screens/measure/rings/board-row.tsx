@@ -57,6 +57,7 @@ const runningWords = (words: RingWords, ring: DayRing, runs: number | null): rea
   const result = resultOf(ring);
   const has = (what: string): boolean => ring.reading.happenings.some((one) => one.what === what);
   const burrow = has("burrow") ? [happenings.burrow.toLowerCase()] : [];
+  if (has("moved")) return [board.moved, ...burrow];
   if (has("leaked")) return [board.leaked, ...burrow];
   if (lastRise(ring) !== null) return [board.rose, ...burrow];
   const still = standsStill(words, result) === null ? [] : [board.standsStill];

@@ -13,6 +13,7 @@ import { OuterKey } from "./outer-key.tsx";
 import { Panel } from "./panel.tsx";
 import { WhichRing } from "./read-number.tsx";
 import type { RingModel } from "./ring-model.ts";
+import { isLoss, lostBy } from "./status.ts";
 import { NOW, type When } from "./when.ts";
 import { WhenChips } from "./when-chips.tsx";
 import { RING_WORDS } from "./words.ts";
@@ -82,9 +83,6 @@ export const GonePanel = ({ model, ring }: Of) => {
   );
 };
 
-/** After these nothing that follows can be compared with what came before. */
-const LOSES: readonly Happening[] = ["leaked", "moved", "no-water-left"];
-
 /** Something happened: one touch each. */
 export const HappenedPanel = ({ model, ring }: Of) => {
   const house = useHouse();
@@ -98,7 +96,7 @@ export const HappenedPanel = ({ model, ring }: Of) => {
   const tell = (what: Happening) =>
     once(async () => {
       const written = happened(house, ring.id, what, note.trim(), when);
-      await model.took(written, LOSES.includes(what) ? "lost" : "keys");
+      await model.took(written, isLoss(what) ? "lost" : "keys");
     });
   return (
     <Panel
@@ -123,13 +121,10 @@ export const HappenedPanel = ({ model, ring }: Of) => {
   );
 };
 
-/** What a ring lost: it leaked, it was moved, or no water is left. Null while none of it happened. */
-export const lostBy = ({ reading }: DayRing): Extract<Happening, StopEntry["why"]> | null => {
-  const what = reading.happenings.findLast((one) => LOSES.includes(one.what))?.what;
-  return what === "leaked" || what === "moved" || what === "no-water-left" ? what : null;
-};
-
-/** A ring that leaked is ended, or starts again one pace away; the old one is kept and tied to it. */
+/**
+ * A ring that leaked is ended, or starts again one pace away; the old one is kept and tied to it. One that was
+ * moved is a ring of its own at its new spot.
+ */
 export const LostPanel = ({ model, ring }: Of) => {
   const house = useHouse();
   const words = useWordsOf(RING_WORDS);
@@ -147,7 +142,7 @@ export const LostPanel = ({ model, ring }: Of) => {
     <Panel question={words.lost.question[why](ring.letter)} hint={words.lost.hint[why]}>
       {why === "no-water-left" ? null : (
         <Key look="straw" off={busy} onPress={() => end(true)}>
-          {words.lost.again}
+          {words.lost.again[why]}
         </Key>
       )}
       <Key look={why === "no-water-left" ? "straw" : "plain"} off={busy} onPress={() => end(false)}>

@@ -87,7 +87,7 @@ const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingS
   const rims = useRims([]);
   const guess = useGuess();
   const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
-  const { kit, taken, follows } = setOut;
+  const { kit, taken, follows, moved } = setOut;
   const cautions = useCautions({
     visit: setOut.visit.id,
     field: setOut.field.id,
@@ -137,7 +137,7 @@ const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingS
   };
   return (
     <Page
-      title={follows === null ? words.title : words.titleAgain}
+      title={follows === null ? words.title : moved ? words.titleMoved : words.titleAgain}
       under={fieldName(catalogue, setOut.field)}
       back={href({ at: "rings", visit: setOut.visit.id })}
       foot={
@@ -149,7 +149,9 @@ const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingS
         </>
       }
     >
-      {follows === null ? null : <p class="caution-box">{words.follows(follows.letter)}</p>}
+      {follows === null ? null : (
+        <p class="caution-box">{words[moved ? "moved" : "follows"](follows.letter)}</p>
+      )}
       <Brought />
       <Cautions now={cautions} />
       <LockedPhone />

@@ -9,14 +9,13 @@ import { useWordsOf } from "../../parts/words-of.ts";
 import { Curve } from "./curve.tsx";
 import type { DayRing } from "./day.ts";
 import { doubtsIn } from "./doubt-panels.tsx";
-import { lostBy } from "./event-panels.tsx";
 import { depthFigure, minutesText } from "./figures.ts";
 import { resultOf } from "./result.ts";
 import { headlineCells, saidBeside } from "./result-words.ts";
 import type { RingModel } from "./ring-model.ts";
 import { lastRise } from "./rose.ts";
 import { sayLast } from "./say.ts";
-import { minutesRun, nextReading, stageOf, whyStopped } from "./status.ts";
+import { lostBy, minutesRun, nextReading, stageOf, whyStopped } from "./status.ts";
 import { RING_WORDS } from "./words.ts";
 
 /** When it is to be read next, in words, which change once a minute. */

@@ -17,6 +17,7 @@ import { type DayRing, readRingDay } from "./day.ts";
 import { inTheGround } from "./gaps.ts";
 import { guessCommand, guessOf } from "./guess.ts";
 import { USUAL_PLAN_MIN } from "./reading-plan.ts";
+import { lostBy } from "./status.ts";
 
 export type Wetness = (typeof WETNESS)[number];
 
@@ -44,8 +45,10 @@ export interface RingSetOut {
   readonly taken: ReadonlySet<RecordId<"kit">>;
   /** The last ring that was set out on this visit. */
   readonly before: DayRing | null;
-  /** The ring that leaked, whose test goes on here. */
+  /** The ring that leaked, whose test goes on here, or that was moved here. */
   readonly follows: DayRing | null;
+  /** It was moved to a new spot: what is read there is a test of its own. */
+  readonly moved: boolean;
   readonly first: RingChoices;
   /** Strips for which somebody guessed, or that have a ring already: they are not asked again. */
   readonly guessed: ReadonlySet<RecordId<"strip">>;
@@ -147,8 +150,13 @@ export const readRingSetOut = async (
         (await guessOf(records, { visit: id, field: day.field.id, strip: strip.id })) !== null,
     })),
   );
-  // A ring that goes on after a leak stands a pace away from it: at the same spot.
-  const leaked = follows === null ? null : asBefore(follows, null).ground;
+  const moved = follows !== null && lostBy(follows) === "moved";
+  const again = (ring: DayRing): RingChoices => {
+    const same = asBefore(ring, taken.has(ring.header.ring) ? free : ring.header.ring);
+    // A ring that goes on after a leak stands a pace away from it: at the same spot.
+    const spot = moved ? null : (ring.header.spot ?? null);
+    return { ...same, outer: ring.header.outer, ground: { strip: same.ground.strip, spot } };
+  };
   const only = strips.length === 1 ? (strips[0]?.id ?? null) : null;
   return {
     visit: day.visit,
@@ -160,14 +168,8 @@ export const readRingSetOut = async (
     taken,
     before,
     follows,
-    first:
-      follows === null
-        ? { ...FIRST, ring: free, ground: { strip: only, spot: null } }
-        : {
-            ...asBefore(follows, taken.has(follows.header.ring) ? free : follows.header.ring),
-            outer: follows.header.outer,
-            ground: { strip: leaked?.strip ?? null, spot: follows.header.spot ?? null },
-          },
+    moved,
+    first: follows === null ? { ...FIRST, ring: free, ground: { strip: only, spot: null } } : again(follows),
     guessed: new Set(guesses.filter(({ asked }) => asked).map((one) => one.id)),
   };
 };
@@ -175,7 +177,7 @@ export const readRingSetOut = async (
 /** Sets the ring out and gives its id; null, and the reason is shown, when it could not be written. */
 export const setOutRing = async (
   house: House,
-  { visit, field, follows }: RingSetOut,
+  { visit, field, follows, moved }: RingSetOut,
   choices: Omit<RingChoices, "ground"> & {
     readonly ring: RecordId<"kit">;
     readonly ground: Pick<RingHeader, "strip" | "spot">;
@@ -197,7 +199,7 @@ export const setOutRing = async (
     planMin: [...planMin],
     rimToSoilM: [...more.rimToSoilM],
     at: more.at,
-    follows: follows?.id ?? null,
+    follows: moved ? null : (follows?.id ?? null),
     person: house.settings.value.person,
     startedAtMs,
   });

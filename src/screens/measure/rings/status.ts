@@ -2,7 +2,7 @@
 
 import type { RingNow } from "../../../record/ring/clock.ts";
 import { type Due, elapsedNow, nextDue } from "../../../record/ring/due.ts";
-import type { StopEntry } from "../../../record/ring/entries.ts";
+import type { Happening, StopEntry } from "../../../record/ring/entries.ts";
 import type { DayRing } from "./day.ts";
 
 const SECOND_MS = 1000;
@@ -27,6 +27,20 @@ export const stageOf = ({ reading }: Pick<DayRing, "reading">): Stage =>
 /** Why a ring was stopped; null while it was not. */
 export const whyStopped = ({ reading }: Pick<DayRing, "reading">): StopEntry["why"] | null =>
   reading.stop?.entry.why ?? null;
+
+/** After these nothing that follows can be compared with what came before. */
+type Loss = Extract<Happening, StopEntry["why"]>;
+
+/** Whether a ring is lost by what happened to it. */
+export const isLoss = (what: Happening): what is Loss =>
+  what === "leaked" || what === "moved" || what === "no-water-left";
+
+/** What a ring lost: it leaked, it was moved, or no water is left. Null while none of it happened. */
+export const lostBy = ({ reading }: Pick<DayRing, "reading">): Loss | null =>
+  reading.happenings
+    .map(({ what }) => what)
+    .filter(isLoss)
+    .at(-1) ?? null;
 
 const told = ({ dueInMs, missed }: Due, wallMs: number): NextReading => {
   const atMs = Math.round((wallMs + dueInMs) / SECOND_MS) * SECOND_MS;

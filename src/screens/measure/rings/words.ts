@@ -154,10 +154,14 @@ const english = {
     } satisfies Record<Lost, string>,
     notice: {
       leaked: "It leaked: end it, or start again",
-      moved: "It was moved: end it, or start again",
+      moved: "It was moved: end it, or set it out anew",
       "no-water-left": "No water left: end it, or go on",
     } satisfies Record<Lost, string>,
-    again: "Start again one pace away",
+    again: {
+      leaked: "Start again one pace away",
+      moved: "Set it out at the new spot",
+      "no-water-left": "Start again",
+    } satisfies Record<Lost, string>,
     end: "End this ring",
     goOn: "Go on reading",
   },
@@ -276,6 +280,7 @@ const english = {
     running: (count: number) => `runs for ${number(count)} min`,
     stopped: (why: string) => `stopped: ${why}`,
     leaked: "leaked",
+    moved: "moved to a new spot",
     rose: "water rose: look at it",
     standsStill: "depth stands still: look why",
     doubts: "two answers: choose",
@@ -321,6 +326,9 @@ const english = {
   setOut: {
     title: "Set out a ring",
     titleAgain: "Set out again, one pace away",
+    titleMoved: "Set out at the new spot",
+    moved: (letter: string) =>
+      `What was read of ring ${letter} stays with its old spot. At the new one it begins anew: say where it stands now.`,
     follows: (letter: string) =>
       `The ring that leaked (${letter}) is kept and tied to this one. Go one pace away, on ground of the same kind.`,
     asBefore: "As before",
