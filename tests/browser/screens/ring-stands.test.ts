@@ -135,6 +135,37 @@ it("corrects strip, place, mulch and marked spot", async () => {
     await expect.poll(text).toContain(words);
 });
 
+it("corrects how wet the ground was and how it was read, and keeps what was said before", async () => {
+  const radio = (name: string) => phone.chromium.page.getByRole("radio", { name, exact: true });
+  await middle("Correct how it stood");
+  await expect.poll(() => radio("moist").count()).toBe(1);
+  await radio("moist").check({ force: true });
+  await radio("depth of the water").check({ force: true });
+  await phone.touch("Correct it");
+  await phone.reads("moist");
+  await phone.reads("ruler in the ring, depth of the water");
+  // What was read down from the rim stays so.
+  await expect.poll(text).toContain("70 mm down from the rim");
+  await middle("Correct how it stood");
+  await radio("wet").check({ force: true });
+  await phone.touch("kept at one level");
+  await phone.touch("Correct it");
+  await phone.reads("kept at one level, depth of the water");
+  const said = await phone.chromium.page.locator(".sheet-two", { hasText: "read by" }).textContent();
+  expect(said).toMatch(/groundwet/u);
+});
+
+it("takes its position afterwards, standing there", async () => {
+  const { context, page } = phone.chromium;
+  await context.grantPermissions(["geolocation"], { origin: new URL(page.url()).origin });
+  await context.setGeolocation({ latitude: 52.0007, longitude: 0.5012, accuracy: 4 });
+  await middle("Take the position here");
+  await phone.reads("Stand still beside the ring");
+  await middle("Use this position");
+  await phone.reads(/Measured standing still, within about 4 m/u);
+  await phone.reads("52.000700, 0.501200");
+});
+
 it("goes by a ring that was corrected in the kit, and says so on its test", async () => {
   await phone.goTo(pourSheet);
   // 1 L on 30 cm across: 1000 / (π · 15²) cm = 14.15 mm.

@@ -106,7 +106,7 @@ describe("what was noted beside a ring", () => {
     expect(conditionsOf([cold, warm]).water?.value).toBe(18);
     const undo = { ...second, id: "f".repeat(16), n: 3, type: "undo", takesBack: second.id } as const;
     expect(conditionsOf([cold, warm, undo]).water?.value).toBe(8);
-    expect(conditionsOf([])).toEqual({ wetness: null, water: null });
+    expect(conditionsOf([])).toEqual({ wetness: null, wetnessIds: [], water: null });
   });
 
   it("is brought to degrees Celsius", () => {

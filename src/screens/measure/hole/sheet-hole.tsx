@@ -1,16 +1,13 @@
 /** The hole itself on its sheet: size, method, effort, place, conditions, position. */
-import { useState } from "preact/hooks";
-import type { RecordId } from "../../../record/ids.ts";
 import { wormMethod } from "../../../science/earthworms/worm-methods.ts";
 import { RainPlace } from "../../fields/rain-place.tsx";
 import { CorrectedSince } from "../../kit/corrected-since.tsx";
 import { kitOf } from "../../kit/kit-list.ts";
 import { useHouse } from "../../parts/house.ts";
-import { Key } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { MovePositionOf } from "../../parts/move-position.tsx";
 import { writeClock, writeNumber } from "../../parts/numbers.ts";
-import { StandingWords, useStanding } from "../../parts/standing.tsx";
+import { TakePositionOf } from "../../parts/take-position.tsx";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { HoleSheet } from "./sheet-model.ts";
@@ -23,7 +20,6 @@ export const TheHole = ({ sheet }: { readonly sheet: HoleSheet }) => {
   const words = useWordsOf(HOLE_WORDS);
   const { common, place, setOut } = house.words.value;
   const { habits } = house.settings.value;
-  const [taking, setTaking] = useState(false);
   const { count, hole } = sheet;
   const { header, reading } = hole;
   const method = header.method === null ? undefined : wormMethod(header.method);
@@ -67,35 +63,7 @@ export const TheHole = ({ sheet }: { readonly sheet: HoleSheet }) => {
       <RainPlace visit={header.visit} />
       <h3>{words.sheets.position}</h3>
       <MovePositionOf test={hole.id} which="at" stood={header.at} />
-      {taking ? (
-        <TakePosition hole={hole.id} onDone={() => setTaking(false)} />
-      ) : (
-        <Key onPress={() => setTaking(true)}>{setOut.takePosition}</Key>
-      )}
+      <TakePositionOf test={hole.id} question={words.dig.stand} />
     </section>
-  );
-};
-
-/** The position taken again, standing at the hole. */
-const TakePosition = (props: { readonly hole: RecordId<"observation">; readonly onDone: () => void }) => {
-  const house = useHouse();
-  const words = useWordsOf(HOLE_WORDS);
-  const { common, setOut } = house.words.value;
-  const standing = useStanding();
-  const keep = async () => {
-    const written = await house.write(house.pen.change(props.hole, { at: standing.stood }));
-    if (written.ok) props.onDone();
-    else house.tell(written.problem);
-  };
-  return (
-    <>
-      <StandingWords standing={standing} question={words.dig.stand} />
-      <div class="keys two">
-        <Key onPress={props.onDone}>{common.close}</Key>
-        <Key look="solid" off={standing.stood.position === null} onPress={() => void keep()}>
-          {setOut.stopHere}
-        </Key>
-      </div>
-    </>
   );
 };

@@ -4,6 +4,8 @@ import { type Entry, fatesOf, inOrder } from "../../../record/entry.ts";
 
 export interface RingConditions {
   readonly wetness: WetnessEntry["is"] | null;
+  /** The answers that a correction of it takes the place of. */
+  readonly wetnessIds: readonly string[];
   readonly water: TemperatureEntry | null;
 }
 
@@ -12,13 +14,16 @@ export const conditionsOf = (entries: readonly Entry[]): RingConditions => {
   const ordered = inOrder(entries);
   const fates = fatesOf(ordered);
   let wetness: RingConditions["wetness"] = null;
+  const wetnessIds: string[] = [];
   let water: TemperatureEntry | null = null;
   for (const [at, entry] of ordered.entries()) {
     if (fates[at] !== "counts") continue;
-    if (entry.type === "wetness") wetness = entry.is;
-    else if (entry.type === "temperature" && entry.of === "water") water = entry;
+    if (entry.type === "wetness") {
+      wetness = entry.is;
+      wetnessIds.push(entry.id);
+    } else if (entry.type === "temperature" && entry.of === "water") water = entry;
   }
-  return { wetness, water };
+  return { wetness, wetnessIds, water };
 };
 
 /** Degrees Celsius of a temperature as it was read. */

@@ -1,6 +1,7 @@
 /** Parts of the set-out: a strip that is added on the way, how the ruler is read, and how the ring stands. */
 import { useId } from "preact/hooks";
-import { MULCH_INSIDE } from "../../../record/kinds/observation.ts";
+import { WETNESS } from "../../../record/conditions.ts";
+import { MULCH_INSIDE, RING_WAYS, type RingWay } from "../../../record/kinds/observation.ts";
 import { RULER_READS, type RulerReads } from "../../../record/ring/entries.ts";
 import { PLACES } from "../../../record/shapes.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -10,7 +11,7 @@ import { OpensHere } from "../../parts/opens-here.tsx";
 import { StripForm, type StripSaid } from "../../parts/strip-form.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { RulerDrawing } from "./ruler-drawings.tsx";
-import type { RingChoices } from "./set-out.ts";
+import type { RingChoices, Wetness } from "./set-out.ts";
 import { RING_WORDS } from "./words.ts";
 
 /** The keys that add a strip, or its form. */
@@ -81,6 +82,41 @@ export const Reads = (props: {
         ))}
       </div>
     </fieldset>
+  );
+};
+
+/** The way to read it, each with a hint. */
+export const Ways = (props: { readonly chosen: RingWay; readonly onChoose: (way: RingWay) => void }) => {
+  const { setOut: words, ways } = useWordsOf(RING_WORDS);
+  return (
+    <Choice<RingWay>
+      question={words.way}
+      options={RING_WAYS.map((way) => ({ value: way, label: ways[way], hint: words.wayHints[way] }))}
+      chosen={props.chosen}
+      onChoose={props.onChoose}
+      column
+    />
+  );
+};
+
+/** How wet the ground was. */
+export const Wet = (props: {
+  readonly chosen: Wetness | null;
+  /** It was said: a record can say it otherwise, but cannot take it back. */
+  readonly stays?: boolean;
+  readonly onChoose: (is: Wetness | null) => void;
+}) => {
+  const words = useWordsOf(RING_WORDS).setOut;
+  return (
+    <Choice<Wetness | typeof NONE>
+      question={words.wetness}
+      options={[
+        ...WETNESS.map((is) => ({ value: is, label: words.wetnesses[is] })),
+        ...(props.stays === true ? [] : [{ value: NONE, label: words.unsaid } as const]),
+      ]}
+      chosen={props.chosen ?? NONE}
+      onChoose={(is) => props.onChoose(is === NONE ? null : is)}
+    />
   );
 };
 

@@ -2,9 +2,7 @@
 
 import { useEffect, useState } from "preact/hooks";
 import { readClock } from "../../../device/clock.ts";
-import { WETNESS } from "../../../record/conditions.ts";
 import type { RecordId } from "../../../record/ids.ts";
-import { RING_WAYS, type RingWay } from "../../../record/kinds/observation.ts";
 import { RainPlace } from "../../fields/rain-place.tsx";
 import { Cautions, useCautions } from "../../parts/field-cautions.tsx";
 import { fromHere } from "../../parts/from-here.ts";
@@ -27,7 +25,7 @@ import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { proposedStarts, STILL_TO_COME } from "./gaps.ts";
 import { type Adding, addingAtFirst, KitChoices, WhichRings } from "./kit-choices.tsx";
 import { Guess, Plan, Rims, rimsToKeep, useGuess, useRims } from "./new-form.tsx";
-import { NewStrip, Reads, Standing } from "./new-parts.tsx";
+import { NewStrip, Reads, Standing, Ways, Wet } from "./new-parts.tsx";
 import { planText, readPlan, USUAL_PLAN_MIN } from "./reading-plan.ts";
 import {
   areThere,
@@ -73,8 +71,7 @@ const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingS
   const { setOut, standing } = props;
   const house = useHouse();
   const catalogue = house.words.value;
-  const all = useWordsOf(RING_WORDS);
-  const words = all.setOut;
+  const words = useWordsOf(RING_WORDS).setOut;
   const [choices, setChoices, fillChoices] = useTyped("choices", setOut.first, (typed) =>
     areThere(setOut, typed, setOut.first),
   );
@@ -197,29 +194,18 @@ const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingS
       />
       {asksGuess ? <Guess of={guess} tried={tried} /> : null}
       <Standing choices={choices} onChoose={choose} />
-      <Choice<RingWay>
-        question={words.way}
-        options={RING_WAYS.map((way) => ({ value: way, label: all.ways[way], hint: words.wayHints[way] }))}
+      <Ways
         chosen={choices.way}
         onChoose={(way) => {
           if (plan === planText(USUAL_PLAN_MIN[choices.way])) setPlan(planText(USUAL_PLAN_MIN[way]));
           choose({ way });
         }}
-        column
       />
       <Reads chosen={choices.rulerReads} onChoose={(rulerReads) => choose({ rulerReads })} />
       <Rims rims={rims} heightsM={ringItem?.body.heightsM ?? []} reads={choices.rulerReads} tried={tried} />
       <h2>{words.more}</h2>
       <KitChoices kit={kit} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
-      <Choice
-        question={words.wetness}
-        options={[
-          ...WETNESS.map((is) => ({ value: is, label: words.wetnesses[is] })),
-          { value: "unsaid" as const, label: words.unsaid },
-        ]}
-        chosen={choices.wetness ?? "unsaid"}
-        onChoose={(is) => choose({ wetness: is === "unsaid" ? null : is })}
-      />
+      <Wet chosen={choices.wetness} onChoose={(wetness) => choose({ wetness })} />
       <RainPlace visit={setOut.visit.id} />
       <Plan way={choices.way} text={plan} onText={setPlan} />
       {start === undefined ? null : (

@@ -10,6 +10,7 @@ import { lengthWords } from "../../parts/lengths.ts";
 import { MovePositionOf } from "../../parts/move-position.tsx";
 import { OpensHere } from "../../parts/opens-here.tsx";
 import { href } from "../../parts/route.ts";
+import { TakePositionOf } from "../../parts/take-position.tsx";
 import { typedHere } from "../../parts/typed-store.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { writeMoment } from "../../send/moment.ts";
@@ -92,6 +93,7 @@ export const SheetConditions = ({ sheet }: { readonly sheet: RingSheet }) => {
       <RainPlace visit={header.visit} />
       <h3>{words.position}</h3>
       <MovePositionOf test={ring.id} which="at" stood={header.at} />
+      <TakePositionOf test={ring.id} question={all.setOut.stand} />
       <CorrectedSince kit={kitOf(header)} sinceMs={header.startedAtMs} />
       {sheet.changed === null ? null : (
         <p>{words.corrected(writeMoment(sheet.changed.atMs, catalogue.common.tongue), sheet.changedBy)}</p>

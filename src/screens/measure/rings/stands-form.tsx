@@ -1,5 +1,6 @@
 /** How a ring stood, corrected: which ring, where, its mulch, its kit, and from the rim to the ground. */
 import { useState } from "preact/hooks";
+import type { Command } from "../../../record/command/command.ts";
 import { NO_STRIP } from "../../../record/ground.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Choice, Key } from "../../parts/keys.tsx";
@@ -10,11 +11,12 @@ import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typ
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isOldGrass } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
+import { conditionsOf } from "./conditions.ts";
 import type { DayRing } from "./day.ts";
 import { type Adding, addingAtFirst, KitChoices, WhichRings } from "./kit-choices.tsx";
 import { Plan, Rims, rimsToKeep, useRims } from "./new-form.tsx";
-import { Standing } from "./new-parts.tsx";
-import { planText, readPlan } from "./reading-plan.ts";
+import { Reads, Standing, Ways, Wet } from "./new-parts.tsx";
+import { planText, readPlan, USUAL_PLAN_MIN } from "./reading-plan.ts";
 import {
   areThere,
   choicesOf,
@@ -49,6 +51,7 @@ const Form = (props: {
   const { setOut: words, sheet } = useWordsOf(RING_WORDS);
   const { ring, onDone } = props;
   const { header } = ring;
+  const before = conditionsOf(ring.entries);
   const spotStays = header.spot !== undefined;
   const [plan, setPlan] = useTyped("plan", planText(header.planMin));
   const [adding, setAdding] = useState<Adding>(addingAtFirst);
@@ -75,7 +78,7 @@ const Form = (props: {
       setTried(true);
       return;
     }
-    const { place, mulch, ruler, bottle, outer } = choices;
+    const { place, mulch, ruler, bottle, outer, way, rulerReads, wetness } = choices;
     const patch = correctionOf(ring, {
       ring: choices.ring ?? header.ring,
       ...groundToKeep(ground, setOut.spots),
@@ -84,11 +87,26 @@ const Form = (props: {
       ruler,
       bottle,
       outer,
+      way,
+      rulerReads,
       rimToSoilM: [...rimToSoilM],
       planMin: [...planMin.value],
     });
-    if (Object.keys(patch).length > 0) {
-      const written = await keeping(() => house.write(house.pen.change(ring.id, patch)));
+    const commands: Command[] = Object.keys(patch).length > 0 ? [house.pen.change(ring.id, patch)] : [];
+    if (wetness !== null && wetness !== before.wetness)
+      commands.push({
+        op: "append",
+        id: ring.id,
+        frame: null,
+        at: house.pen.moment(),
+        draft: {
+          type: "wetness",
+          is: wetness,
+          ...(before.wetnessIds.length === 0 ? {} : { replaces: [...before.wetnessIds] }),
+        },
+      });
+    if (commands.length > 0) {
+      const written = await keeping(() => house.write(...commands));
       if (!written.ok) {
         house.tell(written.problem);
         return;
@@ -106,6 +124,14 @@ const Form = (props: {
         reads={choices.rulerReads}
         tried={tried}
       />
+      <Ways
+        chosen={choices.way}
+        onChoose={(way) => {
+          if (plan === planText(USUAL_PLAN_MIN[choices.way])) setPlan(planText(USUAL_PLAN_MIN[way]));
+          choose({ way });
+        }}
+      />
+      <Reads chosen={choices.rulerReads} onChoose={(rulerReads) => choose({ rulerReads })} />
       <WhichRings setOut={setOut} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
       {isOldGrass(setOut.spots, ground) ? null : (
         <Choice
@@ -128,8 +154,13 @@ const Form = (props: {
         onChoose={(next) => choose({ ground: next })}
       />
       <Standing choices={choices} onChoose={choose} />
+      <Wet
+        chosen={choices.wetness}
+        stays={before.wetness !== null}
+        onChoose={(wetness) => choose({ wetness })}
+      />
       <KitChoices kit={setOut.kit} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
-      <Plan way={header.way} text={plan} onText={setPlan} />
+      <Plan way={choices.way} text={plan} onText={setPlan} />
       <div class="keys two">
         <Key onPress={close}>{catalogue.common.close}</Key>
         <Key look="solid" off={busy} onPress={() => once(keep)}>
