@@ -42,7 +42,9 @@ const takenAtMs = ({ events, openLooks, inDoubt, happenings }: RingReading): num
     ...inner.flatMap(({ type, moment }) => (ruled && type === "pour" ? [] : [moment.sinceStartMs])),
     ...openLooks.flatMap(({ look, moment }) => (look.ring === "inner" ? [moment.sinceStartMs] : [])),
     ...inDoubt.flatMap(({ ring, moment }) => (ring === "inner" ? [moment.sinceStartMs] : [])),
-    ...happenings.flatMap(({ what, moment }) => (what === "missed-reading" ? [moment.sinceStartMs] : [])),
+    ...happenings.flatMap(({ what, ring, moment }) =>
+      what === "missed-reading" && ring === "inner" ? [moment.sinceStartMs] : [],
+    ),
   ];
 };
 

@@ -80,6 +80,8 @@ export interface OpenLook {
 /** Something that happened to the ring. */
 export interface HappeningRead {
   readonly what: Happening;
+  /** Of a reading that was missed or taken out: of which ring. */
+  readonly ring: InRing;
   readonly words: string;
   readonly moment: RingMoment;
   readonly corrected: boolean;

@@ -165,8 +165,10 @@ const readEntries = (entries: readonly Entry[]): RingReading => {
     .map((look) => ({ look, moment: when(look), entry: look }))
     .sort(byMoment)
     .map(({ look, moment }) => ({ look, moment }));
+  const ofOuter = new Set(ordered.flatMap((one) => ("ring" in one && one.ring === "outer" ? [one.id] : [])));
   const happenings: HappeningRead[] = happened.map((entry) => ({
     what: entry.what,
+    ring: entry.replaces?.some((id) => ofOuter.has(id)) === true ? "outer" : "inner",
     words: entry.words,
     moment: when(entry),
     corrected: isCorrection(entry),

@@ -154,6 +154,11 @@ describe("the next reading due", () => {
     const outer = { ring: "outer" } as const;
     expect(dueAt(6, ({ write }) => write(5, { ...level(90), ...outer }))?.planMin).toBe(5);
     expect(dueAt(6, ({ write }) => write(5, { ...look, ...outer }))?.planMin).toBe(5);
+    const missed = ({ write }: ReturnType<typeof notebook>) => {
+      const replaces = [write(5, { ...look, ...outer })];
+      write(5.5, { ...happened("missed-reading"), replaces });
+    };
+    expect(dueAt(6, missed)?.planMin).toBe(5);
   });
 
   it("is nothing after the last, after the stop, before the start, and without a plan", () => {

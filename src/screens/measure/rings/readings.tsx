@@ -1,5 +1,6 @@
 /** All readings of a ring, in the order of their moments; each can be touched and corrected. */
 import type { Entry } from "../../../record/entry.ts";
+import type { InRing } from "../../../record/ring/entries.ts";
 import type { RingMoment } from "../../../record/ring/events.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
@@ -22,18 +23,18 @@ export interface ReadingRow {
 
 /** Everything that counts at a ring, by its moment. */
 export const rowsOf = ({ reading, entries }: DayRing): readonly ReadingRow[] => {
-  const row = (entry: Entry, moment: RingMoment): ReadingRow => ({
+  const row = (entry: Entry, moment: RingMoment, ring: InRing = "inner"): ReadingRow => ({
     entry,
     moment,
     afterRefill: entry.type === "level" && entry.afterRefill === true,
-    outer: "ring" in entry && entry.ring === "outer",
+    outer: ring === "outer",
     old: oldAnswers(entries, entry),
   });
   const rows = [
     ...(reading.start === null ? [] : [row(reading.start.entry, reading.start.moment)]),
-    ...reading.events.map(({ entry, moment }) => row(entry, moment)),
-    ...reading.openLooks.map(({ look, moment }) => row(look, moment)),
-    ...reading.happenings.map(({ entry, moment }) => row(entry, moment)),
+    ...reading.events.map(({ entry, moment, ring }) => row(entry, moment, ring)),
+    ...reading.openLooks.map(({ look, moment }) => row(look, moment, look.ring)),
+    ...reading.happenings.map(({ entry, moment, ring }) => row(entry, moment, ring)),
     ...(reading.stop === null ? [] : [row(reading.stop.entry, reading.stop.moment)]),
   ];
   // Two of one moment stay in the order in which they were written: the start stands before its first level.
