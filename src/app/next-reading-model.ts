@@ -5,19 +5,23 @@ import { alarmParts } from "../device/alarm-parts.ts";
 import { type ClockReading, readClock, timeBetween, watchPauses } from "../device/clock.ts";
 import { bellState, unlockBellByTouch } from "../device/sound.ts";
 import { everyFewSeconds, tellNow } from "../device/ticker.ts";
-import type { RecordId } from "../record/ids.ts";
 import { nextDue } from "../record/ring/due.ts";
 import type { House } from "../screens/parts/house.ts";
+import { type MustardWait, waitToCome } from "./mustard-waits.ts";
 import type { RunningRing } from "./running-rings.ts";
 
 const MINUTE_MS = 60_000;
 /** The clock time that is shown moves when the wall clock was set, and not by the rounding of every second. */
 const WALL_WAS_SET_MS = 2000;
 
+/** What the alarm rings for: a ring to be read, or a hole with mustard water in it. */
+export type Awaited = RunningRing | MustardWait;
+
+export const isRing = (one: Awaited): one is RunningRing => "planMin" in one;
+
 /** The reading that comes next, or waits longest. */
 export interface NextReading {
-  readonly letter: string;
-  readonly visit: RecordId<"visit">;
+  readonly of: Awaited;
   /** When it is due, by the wall clock. */
   readonly atMs: number;
   readonly when: "in" | "soon" | "now" | "late";
@@ -59,21 +63,33 @@ export const tellWhen = (inMs: number): Pick<NextReading, "when" | "minutes"> =>
   return late === 0 ? { when: "now", minutes: 0 } : { when: "late", minutes: late };
 };
 
+/** So long the end of a wait is news; then every reading to come is more urgent. Own choice, no source. */
+const NEWS_MS = 5 * MINUTE_MS;
+
+/** What stands in the bar: a ring that is due comes before a wait that is over. */
+export const firstOf = <T extends { readonly of: Awaited; readonly due: DueReading }>(
+  all: readonly T[],
+): T | null => {
+  const rank = ({ of, due: { inMs } }: T): number =>
+    isRing(of) || inMs > 0 ? inMs : inMs < -NEWS_MS ? Number.POSITIVE_INFINITY : 0;
+  return [...all].sort((a, b) => (rank(a) < rank(b) ? -1 : rank(a) > rank(b) ? 1 : 0))[0] ?? null;
+};
+
 /**
- * Runs the alarm for these rings and follows the next reading, until `stop` ends it.
+ * Runs the alarm for these rings and holes and follows the next reading, until `stop` ends it.
  *
- * @param rings undefined while they are not known yet
+ * @param all undefined while they are not known yet
  * @param onRung told when a reading has become due, once for each
  */
 export const nextReadingModel = (
   house: Pick<House, "settings">,
-  rings: ReadonlySignal<readonly RunningRing[] | undefined>,
-  onRung: (ring: RunningRing, rung: Rung) => void,
+  all: ReadonlySignal<readonly Awaited[] | undefined>,
+  onRung: (of: Awaited, rung: Rung) => void,
   stop: AbortSignal,
 ): NextReadingModel => {
   const next = signal<NextReading | null>(null);
   const silent = signal(false);
-  let first: { readonly ring: RunningRing; readonly due: DueReading } | null = null;
+  let first: { readonly of: Awaited; readonly due: DueReading } | null = null;
   let at = readClock();
   let ticking: AbortController | null = null;
 
@@ -83,8 +99,8 @@ export const nextReadingModel = (
       return { sound, vibrate };
     }),
     (rung) => {
-      const ring = rings.value?.find(({ id }) => id === rung.test);
-      if (ring !== undefined) onRung(ring, rung);
+      const of = all.value?.find(({ id }) => id === rung.test);
+      if (of !== undefined) onRung(of, rung);
       // Of several late readings only the last one can still be read.
       look();
       tellNow();
@@ -92,40 +108,49 @@ export const nextReadingModel = (
     stop,
   );
 
+  /** A wait that is over gives way by and by, without anything being written. */
+  const tick = (now: ClockReading): void => {
+    if (first !== null && !isRing(first.of)) look();
+    else draw(now);
+  };
+
   const draw = (now: ClockReading): void => {
     silent.value = first !== null && house.settings.value.alarm && bellState() === "needs-touch";
     if (first === null) {
       next.value = null;
       return;
     }
-    const { ring, due } = first;
+    const { of, due } = first;
     const inMs = due.inMs - timeBetween(at, now);
     const wouldBeMs = now.wallMs + inMs;
     const before = next.value;
-    const same = before?.letter === ring.letter && before.visit === ring.visit;
+    const same = before?.of.id === of.id;
     const atMs = same && Math.abs(before.atMs - wouldBeMs) < WALL_WAS_SET_MS ? before.atMs : wouldBeMs;
     const told = tellWhen(inMs);
     const unchanged =
-      same && before.atMs === atMs && before.when === told.when && before.minutes === told.minutes;
-    if (!unchanged) next.value = { letter: ring.letter, visit: ring.visit, atMs, ...told };
+      before?.of === of &&
+      before.atMs === atMs &&
+      before.when === told.when &&
+      before.minutes === told.minutes;
+    if (!unchanged) next.value = { of, atMs, ...told };
   };
 
   const look = (): void => {
     if (stop.aborted) return;
     const now = readClock();
-    const all = (rings.value ?? []).map((ring) => ({ ring, readings: readingsToCome(ring, now) }));
+    const due = (all.value ?? []).flatMap((of) =>
+      (isRing(of) ? readingsToCome(of, now) : waitToCome(of, now)).map((one) => ({ of, due: one })),
+    );
     at = now;
-    first = null;
-    for (const { ring, readings } of all)
-      for (const due of readings) if (first === null || due.inMs < first.due.inMs) first = { ring, due };
+    first = firstOf(due);
     alarm.give(
-      all.flatMap(({ readings }) => readings),
+      due.map((one) => one.due),
       now,
     );
     draw(now);
     if (first !== null && ticking === null) {
       ticking = new AbortController();
-      everyFewSeconds(draw, ticking.signal);
+      everyFewSeconds(tick, ticking.signal);
       unlockBellByTouch(ticking.signal);
     } else if (first === null) {
       ticking?.abort();
@@ -135,7 +160,7 @@ export const nextReadingModel = (
 
   const end = effect(() => {
     // Before the rings are known nothing is said of them: an empty answer would take the badge away.
-    if (rings.value === undefined) return;
+    if (all.value === undefined) return;
     look();
     // A start from another window must not lie ahead of the time that is shown.
     untracked(tellNow);

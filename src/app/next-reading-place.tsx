@@ -9,7 +9,7 @@ import type { Changed } from "../store/changes.ts";
 import type { NextReading } from "./next-reading.tsx";
 import "./next-reading.css";
 import { wasToCome } from "./reading-to-come.ts";
-import { ringsBegun } from "./rings-begun.ts";
+import { begunLately, mayRing } from "./rings-begun.ts";
 import type { RunningRing } from "./running-rings.ts";
 
 interface Loaded {
@@ -22,10 +22,10 @@ const load = async (house: House, stop: AbortSignal): Promise<Loaded> => {
   return { View: view.NextReading, rings: rings.watchRunningRings(house, stop) };
 };
 
-/** Waits until this device knows of a ring begun lately, by whichever window or file it came. */
-const untilRingBegun = async (house: House, stop: AbortSignal): Promise<void> => {
+/** Waits until this device knows of a ring or hole begun lately, by whichever window or file it came. */
+const untilBegun = async (house: House, stop: AbortSignal): Promise<void> => {
   const { records } = house;
-  /** What is known to be no ring: a line tells of itself at every touch. */
+  /** What the alarm never rings for: a line tells of itself at every touch. */
   const others = new Set<RecordId>();
   const isThere = async (changed: Changed): Promise<boolean> => {
     if (changed !== "everything") {
@@ -33,9 +33,9 @@ const untilRingBegun = async (house: House, stop: AbortSignal): Promise<void> =>
       if (fresh.length === 0) return false;
       for (const id of fresh) others.add(id);
       const found = await records.many(fresh as RecordId<"observation">[]);
-      return found.some(({ body }) => body.type === "ring");
+      return found.some(({ body }) => mayRing(body));
     }
-    return (await ringsBegun(records, readClock().wallMs)).length > 0;
+    return (await begunLately(records, readClock().wallMs)).length > 0;
   };
   await new Promise<void>((resolve) => {
     const look = (changed: Changed): void => {
@@ -63,13 +63,14 @@ export const NextReadingPlace = (props: {
   readonly house: House;
   readonly onBoard: boolean;
   readonly bright: boolean;
+  readonly hole?: RecordId<"observation"> | undefined;
   readonly boardOf: (visit: RecordId<"visit">) => string;
 }) => {
   const { house } = props;
   const [loaded, setLoaded] = useState<Loaded | null>(null);
   useEffect(() => {
     const stop = new AbortController();
-    untilRingBegun(house, stop.signal)
+    untilBegun(house, stop.signal)
       .then(() => load(house, stop.signal))
       .then(
         (parts) => !stop.signal.aborted && setLoaded(parts),

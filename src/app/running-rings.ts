@@ -7,7 +7,7 @@ import { readRing } from "../record/ring/reading.ts";
 import type { House } from "../screens/parts/house.ts";
 import { ReadFailed } from "../screens/parts/reader.ts";
 import type { Changed } from "../store/changes.ts";
-import { ringsBegun } from "./rings-begun.ts";
+import { begunLately } from "./rings-begun.ts";
 
 /** A ring that was started and not stopped. */
 export interface RunningRing {
@@ -22,7 +22,8 @@ export interface RunningRing {
 type Records = House["records"];
 
 const runningNow = async (records: Records): Promise<readonly RunningRing[]> => {
-  const rings = await ringsBegun(records, readClock().wallMs);
+  const begun = await begunLately(records, readClock().wallMs);
+  const rings = begun.flatMap(({ id, header }) => (header.type === "ring" ? [{ id, header }] : []));
   const [entries, kit] = await Promise.all([
     records.entries(rings.map(({ id }) => id)),
     records.many(rings.map(({ header }) => header.ring)),

@@ -226,6 +226,7 @@ export const Shell = ({ house }: { readonly house: House }) => {
         house={house}
         onBoard={at.at === "rings"}
         bright={at.at === "big-figures"}
+        hole={at.at === "hole" ? at.hole : undefined}
         boardOf={(visit) => href({ at: "rings", visit })}
       />
       <Bars house={house} running={RUNNING.has(at.at)} />

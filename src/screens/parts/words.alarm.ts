@@ -8,9 +8,14 @@ const minutes = (count: number): string =>
 const english = () => ({
   label: "Next reading",
   ring: (letter: string) => `Ring ${letter}`,
+  hole: (index: number) => `Hole ${writeNumber(index, TONGUE)}`,
   soon: "in less than a minute",
   in: (count: number) => `in ${writeNumber(count, TONGUE)} min`,
   now: "now",
+  /** Of a wait for worms in mustard water that is over. */
+  look: "look for worms",
+  waitOver: (index: number, clock: string) =>
+    `${clock}: hole ${writeNumber(index, TONGUE)}, look for worms now.`,
   late: (count: number) => `${writeNumber(count, TONGUE)} min late`,
   /** Said aloud once, when the time has come; the clock time makes each time another sentence. */
   due: (letter: string, clock: string, lateMin: number) =>
@@ -32,5 +37,5 @@ const english = () => ({
     "This browser cannot keep the screen on. Set the phone to stay lit, or read by the clock: it cannot ring once the screen is off.",
 });
 
-/** Words for the next reading of the rings, and for what rings when it is due. */
+/** Words for the next reading of the rings and the end of a wait at a hole, and for what rings when it is due. */
 export const ALARM_WORDS: WordsOf<ReturnType<typeof english>> = { en: english };

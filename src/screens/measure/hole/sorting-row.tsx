@@ -86,7 +86,6 @@ export const MustardRow = (props: { readonly model: HoleModel; readonly stored: 
   const told = mustardNow(reading, now).at(-1);
   const wait = stored.header.mustardMin;
   const over = wait !== null && told !== undefined && told.agoMs >= wait * MINUTE_MS;
-  useOver(over, house.settings.value.vibrate);
   if (latest === undefined || told === undefined)
     return (
       <div class="beside-count">
