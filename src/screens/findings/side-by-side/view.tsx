@@ -1,8 +1,6 @@
 /** Strips of one day side by side: like with like, then what was seen, then what it proves. */
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
-import type { Caution, Estimate } from "../../../science/estimate.ts";
-import type { Catalogue } from "../../catalogue.ts";
 import { DemoNote } from "../../demo/demo-note.tsx";
 import { nameWithFate } from "../../fields/cover-model.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -12,19 +10,19 @@ import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
 import { writeDay, writeNumber } from "../../parts/numbers.ts";
 import { grassNames } from "../../parts/old-grass.ts";
-import { ownSentence } from "../../parts/own-units.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
-import { type WorkedBy, WorkedOutKey, workedByAll } from "../method-list.tsx";
-import { SENTENCES } from "../sentences.ts";
-import { type Drawn, ScaleDrawing, useRangeWords } from "./drawing.tsx";
+import { WorkedOutKey, workedByAll } from "../method-list.tsx";
+import { answersOf, Cautions } from "./cautions.tsx";
+import { type Drawn, ScaleDrawing } from "./drawing.tsx";
 import { LikeWithLike } from "./like.tsx";
 import { type MeasureNow, readSideBySide, type SideBySideNow } from "./model.ts";
-import { shortUnit, withUnit } from "./numbers.ts";
+import { shortUnit } from "./numbers.ts";
 import { Said } from "./said.tsx";
 import { guessOf, otherDayOf } from "./sides.ts";
+import { StripsTable } from "./table.tsx";
 import { SIDE_WORDS } from "./words.ts";
 import "../findings.css";
 import "./side-by-side.css";
@@ -166,7 +164,7 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
       <p>{unit}</p>
       <h3>{words.seen}</h3>
       {table ? (
-        <Table measure={measure} drawn={drawn} />
+        <StripsTable measure={measure} drawn={drawn} />
       ) : (
         <ScaleDrawing measure={asked.measure} drawn={drawn} />
       )}
@@ -179,117 +177,5 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
       <Cautions measure={measure} />
       <WorkedOutKey of={words.measure[asked.measure]} {...workedByAll(answersOf(measure))} />
     </section>
-  );
-};
-
-const answersOf = ({ sides, places, reps }: MeasureNow): readonly WorkedBy[] => [
-  ...sides.map(({ estimate }) => estimate),
-  ...places.flatMap(({ compared }) => (compared.ok ? [compared.value.comparison] : [])),
-  ...(reps?.compared.ok === true ? [reps.compared.value] : []),
-];
-
-/** Said once for the whole screen, in plainer words. */
-const ONCE: ReadonlySet<string> = new Set(["science/ground-and-treatment", "science/ratio-turned"]);
-
-const cautionsOf = (
-  { sides, places, reps }: MeasureNow,
-  catalogue: Catalogue,
-): readonly { readonly of: string | null; readonly caution: Caution }[] => {
-  const ofTwo = [
-    ...places.flatMap(({ compared }) => (compared.ok ? compared.value.comparison.cautions : [])),
-    ...(reps?.compared.ok === true ? reps.compared.value.cautions : []),
-  ];
-  return [
-    ...sides.flatMap(({ strip, estimate }) =>
-      estimate.cautions.map((caution) => ({ of: nameWithFate(catalogue, strip.strip), caution })),
-    ),
-    ...ofTwo.map((caution) => ({ of: null, caution })),
-  ].filter(({ caution }) => !ONCE.has(caution.code));
-};
-
-/** What has to be borne in mind; what holds for several strips is said once, with their names. */
-const Cautions = ({ measure }: { readonly measure: MeasureNow }) => {
-  const { words: catalogues, settings } = useHouse();
-  const catalogue = catalogues.value;
-  const words = useWordsOf(SIDE_WORDS);
-  const sentences = useWordsOf(SENTENCES);
-  const namesOf = new Map<string, Set<string>>();
-  for (const { of, caution } of cautionsOf(measure, catalogue)) {
-    const sentence = ownSentence(catalogue, settings.value.habits, caution, sentences);
-    const names = namesOf.get(sentence) ?? new Set();
-    namesOf.set(sentence, of === null ? names : names.add(of));
-  }
-  if (namesOf.size === 0) return null;
-  return (
-    <>
-      <h3>{words.bearInMind}</h3>
-      <ul class="caution-list">
-        {[...namesOf].map(([sentence, names]) => (
-          <li key={sentence}>
-            {names.size === 0 ? sentence : words.saidOf([...names].join(", "), sentence)}
-          </li>
-        ))}
-      </ul>
-    </>
-  );
-};
-
-/** The rows of the table: of rings one for each of the three times. */
-const rowsOf = ({ asked, sides }: MeasureNow, drawn: readonly Drawn[]) => {
-  if (asked.measure !== "soak")
-    return drawn.map(({ key, name, estimate }): TableRow => ({ key, name, minutes: null, estimate }));
-  return drawn.flatMap(({ key, name, estimate }): readonly TableRow[] => {
-    const side = sides.find(({ strip }) => strip.id === key);
-    if (side === undefined) return [{ key, name, minutes: asked.minutes, estimate }];
-    return side.strip.soak.after.map(({ minutes, mean }) => ({
-      key: `${key} ${minutes}`,
-      name,
-      minutes,
-      estimate: mean.ok ? mean.value : null,
-    }));
-  });
-};
-
-interface TableRow {
-  readonly key: string;
-  readonly name: string;
-  readonly minutes: number | null;
-  readonly estimate: Estimate | null;
-}
-
-const Table = ({ measure, drawn }: { readonly measure: MeasureNow; readonly drawn: readonly Drawn[] }) => {
-  const { settings } = useHouse();
-  const words = useWordsOf(SIDE_WORDS);
-  const { habits } = settings.value;
-  const rangeWords = useRangeWords();
-  return (
-    <table class="figures strips-table">
-      <thead>
-        <tr>
-          <th scope="col">{words.strip}</th>
-          <th scope="col" class="number">
-            {words.value}
-          </th>
-          <th scope="col" class="number">
-            {words.range}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {rowsOf(measure, drawn).map(({ key, name, minutes, estimate }) => (
-          <tr key={key}>
-            <th scope="row">
-              {minutes === null ? name : words.afterMinutes(name, writeNumber(minutes, TONGUE))}
-            </th>
-            <td class="number">
-              {estimate === null ? "\u2013" : withUnit(measure.asked.measure, estimate.value, habits)}
-            </td>
-            <td class="number range-cell">
-              {estimate === null ? words.notSoLong : rangeWords(measure.asked.measure, estimate)}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 };
