@@ -123,7 +123,7 @@ const Screen = ({ at }: { readonly at: Route }) => {
     case "worked-out":
       return <WorkedOutScreen key={at.strip + at.visit} strip={at.strip} visit={at.visit} />;
     case "side-by-side":
-      return <SideBySideScreen key={at.visit + at.strip} visit={at.visit} strip={at.strip} />;
+      return <SideBySideScreen key={at.visit + at.strip} {...at} />;
     case "picture":
       return <PictureScreen key={at.visit} visit={at.visit} />;
     case "send":

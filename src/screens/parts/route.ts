@@ -46,6 +46,8 @@ export type Route =
       readonly visit: RecordId<"visit">;
       /** The strip that the others are compared with, or null for the one measured last. */
       readonly strip: RecordId<"strip"> | null;
+      /** Behind a strip: the places against the row whose tests alone are compared. */
+      readonly only?: string | undefined;
     }
   | { readonly at: "picture"; readonly visit: RecordId<"visit"> }
   | { readonly at: "fields" }
@@ -113,7 +115,7 @@ export const href = (route: Route): string => {
     case "big-figures":
       return `#/visit/${route.visit}/big-figures`;
     case "side-by-side":
-      return `#/visit/${route.visit}/side-by-side${route.strip === null ? "" : `/${route.strip}`}`;
+      return `#/visit/${route.visit}/side-by-side${route.strip === null ? "" : `/${route.strip}${route.only ? `/${route.only}` : ""}`}`;
     case "picture":
       return `#/visit/${route.visit}/picture`;
     case "ring":
@@ -159,7 +161,12 @@ const named = <K extends "visit" | "observation" | "field" | "strip" | "spot">(
 ): RecordId<K> | null =>
   text !== undefined && isRecordId(text) && kindOf(text) === kind ? (text as RecordId<K>) : null;
 
-const ofVisit = (visit: RecordId<"visit">, third: string | undefined, fourth: string | undefined): Route => {
+const ofVisit = (
+  visit: RecordId<"visit">,
+  third: string | undefined,
+  fourth: string | undefined,
+  fifth: string | undefined,
+): Route => {
   switch (third) {
     case "new-line":
       return { at: "line-new", visit };
@@ -172,7 +179,7 @@ const ofVisit = (visit: RecordId<"visit">, third: string | undefined, fourth: st
     case "new-hole":
       return { at: "hole-new", visit };
     case "side-by-side":
-      return { at: "side-by-side", visit, strip: named(fourth, "strip") };
+      return { at: "side-by-side", visit, strip: named(fourth, "strip"), only: fifth };
     case "picture":
       return { at: "picture", visit };
     case "new-note":
@@ -218,9 +225,9 @@ const helpAt = (second: string | undefined): Route => {
 
 /** The screen at an address; an address that names none leads to Measure. */
 export const routeAt = (hash: string): Route => {
-  const [first, second, third, fourth] = hash.replace(/^#\/?/, "").split("/");
+  const [first, second, third, fourth, fifth] = hash.replace(/^#\/?/, "").split("/");
   const visit = named(second, "visit");
-  if (first === "visit" && visit !== null) return ofVisit(visit, third, fourth);
+  if (first === "visit" && visit !== null) return ofVisit(visit, third, fourth, fifth);
   const id = named(second, "observation");
   const test = id === null ? null : ofTest(first, id, third === "sheet");
   if (test !== null) return test;

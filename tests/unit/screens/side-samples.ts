@@ -36,7 +36,7 @@ const lineWith = (hits: number, place: Place | null): SummedLine => {
   };
 };
 
-const holeWith = (count: number): DayHole => {
+const holeWith = (count: number, place: Place | null): DayHole => {
   counted += 1;
   const entries: readonly Entry[] = entriesAt([
     [0, { type: "found", from: "soil", count, typed: String(count) }],
@@ -45,7 +45,7 @@ const holeWith = (count: number): DayHole => {
   const reading: HoleReading = readHole(entries);
   return {
     id: id("observation", counted),
-    header: holeOf({ ...on, strip: id("strip", 1) }, { number: counted }),
+    header: holeOf({ ...on, strip: id("strip", 1) }, { number: counted, place }),
     template: null,
     reading,
   };
@@ -56,7 +56,8 @@ export interface OnStrip {
   readonly hits?: readonly number[];
   readonly worms?: readonly number[];
   readonly rings?: readonly DayRing[];
-  readonly place?: Place | null;
+  /** Of lines and holes: one for all, or one for each in turn. */
+  readonly place?: Place | null | readonly (Place | null)[];
   readonly strip?: Partial<Strip>;
 }
 
@@ -65,7 +66,9 @@ export const stripWith = (
   number: number,
   { hits = [], worms = [], rings = [], place = "between-rows", strip = {} }: OnStrip,
 ): DayStrip => {
-  const holes = worms.map(holeWith);
+  const placeOf = (at: number): Place | null =>
+    typeof place === "string" || place === null ? place : (place[at] ?? null);
+  const holes = worms.map((count, at) => holeWith(count, placeOf(at)));
   const holeCounts = holes.map(countOfHole);
   const body: Strip = {
     field: on.field,
@@ -79,7 +82,7 @@ export const stripWith = (
     id: id("strip", number),
     strip: { id: id("strip", number), body, deleted: false } as Listed<"strip">,
     cover: coverOfLines(
-      hits.map((count) => lineWith(count, place)),
+      hits.map((count, at) => lineWith(count, placeOf(at))),
       FIRST_SETTINGS,
     ),
     holes,

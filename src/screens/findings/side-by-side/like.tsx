@@ -1,11 +1,13 @@
 /** Whether it is like with like: said before any number, with what stands on each side. */
 import type { RingWay, Way } from "../../../record/kinds/observation.ts";
+import type { Place } from "../../../record/shapes.ts";
 import { wormMethod } from "../../../science/earthworms/worm-methods.ts";
 import type { ConditionName, Conditions } from "../../../science/side-by-side/like-with-like.ts";
 import { sentenceFor } from "../../catalogue.ts";
 import { nameWithFate } from "../../fields/cover-model.ts";
 import { RING_WORDS } from "../../measure/rings/words.ts";
 import { useHouse } from "../../parts/house.ts";
+import { Choice } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { writeNumber } from "../../parts/numbers.ts";
 import { TONGUE } from "../../parts/words.common.ts";
@@ -13,6 +15,7 @@ import { useWordsOf } from "../../parts/words-of.ts";
 import { SENTENCES } from "../sentences.ts";
 import type { Measure } from "./conditions.ts";
 import type { Likeness, MeasureNow } from "./model.ts";
+import { measureName } from "./say.ts";
 import { SIDE_WORDS } from "./words.ts";
 
 /** Numbers are spoken of by themselves, and not by how many there are of each. */
@@ -95,15 +98,48 @@ const alikeIn = ({ a, b, unlike }: Likeness): readonly ConditionName[] =>
       unlike.every((one) => one.about !== about),
   );
 
+const ALL_PLACES = "";
+
+/** All tests, or those at one place against the row. */
+const AtPlace = (props: {
+  readonly measure: MeasureNow;
+  readonly onPlace: (place: Place | undefined) => void;
+}) => {
+  const catalogue = useHouse().words.value;
+  const words = useWordsOf(SIDE_WORDS);
+  const { asked, offered, at } = props.measure;
+  if (offered.length === 0) return null;
+  return (
+    <Choice<Place | typeof ALL_PLACES>
+      column
+      question={words.atPlace(words.measure[asked.measure])}
+      options={offered.map(({ place, counts }) => ({
+        value: place ?? ALL_PLACES,
+        label: place === null ? words.allPlaces : catalogue.place[place],
+        hint: counts
+          .map(({ strip, count }) => words.testsThere(nameWithFate(catalogue, strip.strip), count))
+          .join(", "),
+      }))}
+      chosen={at ?? ALL_PLACES}
+      onChoose={(place) => props.onPlace(place === ALL_PLACES ? undefined : place)}
+    />
+  );
+};
+
 /** The part of one measure. */
-export const LikeWithLike = ({ measure }: { readonly measure: MeasureNow }) => {
+export const LikeWithLike = (props: {
+  readonly measure: MeasureNow;
+  readonly onPlace: (place: Place | undefined) => void;
+}) => {
+  const { measure } = props;
   const catalogue = useHouse().words.value;
   const words = useWordsOf(SIDE_WORDS);
   const sentences = useWordsOf(SENTENCES);
   const say = useConditionWords();
-  const what = words.measure[measure.asked.measure];
+  const what = measureName(words, catalogue, measure);
   return (
     <>
+      <AtPlace {...props} />
       {measure.likeness.map((likeness, at) => {
         const [a, b] = [nameWithFate(catalogue, likeness.a.strip), nameWithFate(catalogue, likeness.b.strip)];
         const alike = alikeIn(likeness);
@@ -114,6 +150,7 @@ export const LikeWithLike = ({ measure }: { readonly measure: MeasureNow }) => {
             {likeness.unlike.map(({ about, caution }) => (
               <p class="unlike" key={about}>
                 {`${whose}. ${sentenceFor(catalogue, caution, sentences)}`}
+                {about === "places" && measure.offered.length > 0 ? ` ${words.byItself}` : ""}
                 <small>
                   {words.sides(
                     a,

@@ -64,13 +64,20 @@ const rowsOf = (
   return ok(rows);
 };
 
+interface InReps {
+  readonly treatments: readonly Treatment[];
+  /** Reps that hold every treatment, and those in which one is missing. */
+  readonly complete: readonly number[];
+  readonly incomplete: readonly number[];
+}
+
 /**
- * Compares treatments by their reps.
+ * Puts strips into treatments and reps.
  *
  * @returns null when the strips do not stand in at least two reps that each hold every treatment: each strip is
  * then a place of its own
  */
-export const compareReps = (sides: readonly Side[], asked: Asked): RepsNow | null => {
+export const inReps = (sides: readonly Side[]): InReps | null => {
   const found = new Map<string, { strip: Listed<"strip">; sides: Side[] }>();
   const repsOf = new Map<number, Set<string>>();
   for (const side of sides) {
@@ -87,14 +94,23 @@ export const compareReps = (sides: readonly Side[], asked: Asked): RepsNow | nul
   const ordered = [...repsOf].sort(([a], [b]) => a - b);
   const complete = ordered.flatMap(([rep, keys]) => (keys.size === treatments.length ? [rep] : []));
   if (treatments.length < 2 || complete.length < LEAST_REPS) return null;
+  const incomplete = ordered.flatMap(([rep]) => (complete.includes(rep) ? [] : [rep]));
+  return { treatments, complete, incomplete };
+};
+
+/**
+ * Compares treatments by their reps.
+ *
+ * @returns null when the strips do not stand in reps, as `inReps` says
+ */
+export const compareReps = (sides: readonly Side[], asked: Asked): RepsNow | null => {
+  const found = inReps(sides);
+  if (found === null) return null;
+  const { treatments, complete, incomplete } = found;
   const { scale, worthwhile } = asked;
   const unit = sides[0]?.estimate.unit ?? "1";
   const rows = rowsOf(treatments, complete, scale);
-  const base = {
-    treatments,
-    reps: complete.length,
-    incomplete: ordered.flatMap(([rep]) => (complete.includes(rep) ? [] : [rep])),
-  };
+  const base = { treatments, reps: complete.length, incomplete };
   if (treatments.length === 2) {
     const pairs = (value: readonly (readonly Seen[])[]) =>
       complete.flatMap((rep, at) => {

@@ -3,9 +3,11 @@ import { failed, type Result } from "../../../record/result.ts";
 import type { Bounds } from "../../../science/estimate.ts";
 import type { ComparisonPlan } from "../../../science/side-by-side/plan.ts";
 import type { Scale } from "../../../science/side-by-side/scale.ts";
+import type { Catalogue } from "../../catalogue.ts";
 import { writeNumber } from "../../parts/numbers.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import type { Measure } from "./conditions.ts";
+import type { MeasureNow } from "./model.ts";
 import type { Compared } from "./places.ts";
 import type { SideWords } from "./words.ts";
 
@@ -21,6 +23,13 @@ export interface Versus {
   readonly value: number;
   readonly range: Result<Bounds>;
 }
+
+/** The name of a measure, with the place against the row where its tests of one place alone are compared. */
+export const measureName = (
+  words: SideWords,
+  { place }: Catalogue,
+  { asked, at }: Pick<MeasureNow, "asked" | "at">,
+): string => (at === null ? words.measure[asked.measure] : words.of(words.measure[asked.measure], place[at]));
 
 const plain = (value: number): string => writeNumber(value, TONGUE, value < 1 ? 2 : value < 10 ? 1 : 0);
 

@@ -4,11 +4,12 @@ import { failed, type Result } from "../../../record/result.ts";
 import { countedHoles } from "../../../science/earthworms/field.ts";
 import { holeAreaM2 } from "../../../science/earthworms/hole-count.ts";
 import type { Estimate } from "../../../science/estimate.ts";
+import type { Conditions } from "../../../science/side-by-side/like-with-like.ts";
 import { leastOfMean, type Scale, type Seen } from "../../../science/side-by-side/scale.ts";
 import type { DayStrip, PlaceResults, Yardstick } from "../../measure/visit/day-strips.ts";
 import { PREFERRED_MINUTES, type SoakMinutes } from "../../measure/visit/rings-together.ts";
 import { groundCoverOf } from "../../parts/line-counts.ts";
-import type { Measure } from "./conditions.ts";
+import { conditionsOf, type Measure } from "./conditions.ts";
 
 /** What is asked of a measure: how two values are set against each other, and which difference is worth while. */
 export interface Asked {
@@ -30,6 +31,7 @@ export interface Side {
   readonly spots: readonly Seen[];
   /** The strip as one value among strips. */
   readonly mean: Seen;
+  readonly conditions: Conditions;
 }
 
 const TESTS = { cover: "line", worms: "hole", soak: "ring" } as const satisfies Readonly<
@@ -143,5 +145,6 @@ export const sidesOf = (strips: readonly DayStrip[], asked: Asked): readonly Sid
     if (!estimate.ok || spots.length === 0) return [];
     // Nothing at all in a strip: less than one in all of its holes, or than one step of the ruler, was seen.
     const mean = { value: estimate.value.value, least: leastOfMean(spots) };
-    return [{ strip, estimate: estimate.value, spots, mean }];
+    const conditions = conditionsOf(asked.measure, strip, asked.minutes);
+    return [{ strip, estimate: estimate.value, spots, mean, conditions }];
   });

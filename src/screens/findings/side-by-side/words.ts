@@ -47,6 +47,10 @@ const english = (trade: TradeWords) => ({
   which: "Which strip is set against the others?",
   like: "Like with like first",
   alike: (what: string, conditions: string) => `${what}: alike in ${conditions}.`,
+  atPlace: (what: string) => `${what}: tests at which place against the row?`,
+  allPlaces: "all places",
+  testsThere: (name: string, count: number) => `${name} ${number(count)}`,
+  byItself: "The choice above looks at one place by itself.",
   asked: (what: string) => `${what}: no condition was written down, so nobody can know.`,
   two: (a: string, b: string) => `${a} and ${b}`,
   of: (what: string, names: string) => `${what}, ${names}`,
@@ -126,7 +130,7 @@ const english = (trade: TradeWords) => ({
   morePairs: (low: number, high: number, measure: Measure, worthwhile: number) =>
     `About ${between(low, high)} more ${plural(high, TONGUE, { one: "pair", other: "pairs" })} would show ${worth(measure, worthwhile)}.`,
   manyLooks: (count: number) =>
-    `${counted(count, "comparison")} stand here: of twenty that lie apart by chance alone, one would be called clearly different.`,
+    `${counted(count, "comparison")} can be seen here: of twenty that lie apart by chance alone, one would be called clearly different.`,
   pairs: (count: number) => `Compared over ${counted(count, "pair")}.`,
   blocks: (count: number) => `Compared over ${counted(count, "block")}.`,
   eachPair: "Each pair by itself",

@@ -102,7 +102,8 @@ const summedLines = async (
   });
 };
 
-const resultsOf = ({ lines, holes, rings }: Measured, settings: Settings): PlaceResults => {
+/** Works out what comes of it. */
+export const resultsOf = ({ lines, holes, rings }: Measured, settings: Settings): PlaceResults => {
   const holeCounts = holes.map(countOfHole);
   return {
     cover: coverOfLines(lines, settings),

@@ -42,6 +42,8 @@ export interface PictureNow {
   readonly second: Second;
   /** The two strips compared; null for one strip, or one beside the old-grass spot. */
   readonly compared: MeasureNow | null;
+  /** Their places against the row are unlike, and can be looked at one by one. */
+  readonly canLookByPlace: boolean;
   readonly photos: readonly Listed<"photo">[];
 }
 
@@ -66,7 +68,7 @@ const photosFor = (day: DayOfField, strips: readonly DayStrip[]): readonly Liste
 export const pictureOf = (
   day: DayOfField,
   visit: Listed<"visit">,
-  settings: Pick<Settings, "stonesCount">,
+  settings: Settings,
   chosen: Chosen,
 ): PictureNow | null => {
   const sidesFor = (measure: Measure) =>
@@ -112,6 +114,9 @@ export const pictureOf = (
       ...(grass === null ? [] : [{ of: "old-grass", estimate: grass, guess: null } as const]),
     ],
     compared: two.length === 2 ? now : null,
+    canLookByPlace:
+      now.offered.length > 0 &&
+      now.likeness.some(({ unlike }) => unlike.some(({ about }) => about === "places")),
     photos: chosen.photos === undefined ? photosFor(day, two) : picked.slice(0, MOST_PHOTOS),
   };
 };

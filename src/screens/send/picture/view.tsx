@@ -5,12 +5,13 @@ import { DemoNote } from "../../demo/demo-note.tsx";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { SIDE_WORDS } from "../../findings/side-by-side/words.ts";
 import { useHouse } from "../../parts/house.ts";
+import { LinkKey } from "../../parts/keys.tsx";
 import { useLastShown } from "../../parts/last-shown.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
 import { writeDay } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
-import { href } from "../../parts/route.ts";
+import { href, type Route } from "../../parts/route.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { Choices } from "./choices.tsx";
 import { type Content, captionOf, contentOf, fileName, textOf } from "./content.ts";
@@ -87,6 +88,13 @@ const useMade = (content: Content, photos: Parameters<typeof makePictureFile>[2]
   return made;
 };
 
+/** The same two strips side by side. */
+const besideRoute = ({ visit, halves }: PictureNow): Route => {
+  const of = halves[0]?.of;
+  const strip = of === undefined || of === "old-grass" ? null : of.id;
+  return { at: "side-by-side", visit: visit.id, strip };
+};
+
 const Preview = ({ now }: { readonly now: PictureNow }) => {
   const house = useHouse();
   const catalogue = house.words.value;
@@ -114,6 +122,7 @@ const Preview = ({ now }: { readonly now: PictureNow }) => {
           <img src={made.address} alt={words.alt(text)} width={WIDE_PX} height={HIGH_PX} draggable={false} />
         )}
       </div>
+      {now.canLookByPlace ? <LinkKey to={href(besideRoute(now))}>{words.byPlace}</LinkKey> : null}
       {made === null || made === "failed" ? null : (
         <>
           {made.photosLost === 0 ? null : <p class="notice">{words.photoLost}</p>}

@@ -59,7 +59,7 @@ const english = (_trade: TradeWords) => ({
     "cannot-tell-yet": "Cannot tell yet whether these two places differ: it could still be chance.",
   } satisfies Record<Word, string>,
   cannotCompare: "Cannot tell yet whether these two places differ.",
-  notLike: "Not like with like",
+  byPlace: "Not like with like: look at each place against the row by itself",
   notShown: "What this does not show",
   onePlace: "One day, one place. Other days and other fields are not in it.",
   twoPlaces: "Two places on one day. Ground and treatment cannot be told apart by one strip of each.",
