@@ -16,6 +16,8 @@ import { fieldSize } from "../../../src/science/position/field-size.ts";
 import { inField } from "../../../src/science/position/in-field.ts";
 import { DEMO_EDITION, DEMO_STEPS } from "../../../src/screens/demo/commands.ts";
 import { sealOf } from "../../../src/screens/demo/demo-pen.ts";
+import { DETAILS_WORDS } from "../../../src/screens/fields/words.details.ts";
+import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 import { all, applyTo, farmAt, NOW_MS, ROUND, type States, stepsAt } from "./demo-farm.ts";
 
 const states = farmAt();
@@ -74,7 +76,7 @@ describe("the records of the example farm", () => {
     const kinds = new Set([...states.keys()].map(kindOf));
     expect(KINDS.filter((kind) => !kinds.has(kind))).toEqual(["person", "photo", "join"]);
     expect(states.size).toBeGreaterThan(250);
-    expect(DEMO_EDITION).toBe(2);
+    expect(DEMO_EDITION).toBe(3);
   });
 });
 
@@ -94,6 +96,19 @@ describe("what lies on the example farm", () => {
         const where = at === null ? null : inField(boundary.value, at);
         expect(where?.ok === true && where.value.inside).toBe(true);
       }
+    }
+  });
+
+  it("a soil and a crop by the names of the lists that a person chooses from, as no own words", () => {
+    const { textures, crops } = DETAILS_WORDS.en(TRADE_WORDS["uk-ie"]);
+    const said = all(states, "field").map(({ body }) => [body.soilTexture, body.harvestCrop] as const);
+    expect(said).toEqual([
+      ["silt-loam", "winter-wheat"],
+      ["clay-loam", "barley"],
+    ]);
+    for (const [soil, crop] of said) {
+      expect(Object.keys(textures)).toContain(soil);
+      expect(Object.keys(crops)).toContain(crop);
     }
   });
 
