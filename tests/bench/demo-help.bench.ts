@@ -65,7 +65,9 @@ it("brings the example farm in quickly, and holds the page up nowhere", async ()
         }),
       );
     await phone.touch("Take the example farm away");
-    await phone.touch("Take it away");
+    await phone.reads("Bring it back");
+    await phone.goTo("#/findings");
+    await phone.goTo("#/settings");
     await phone.reads("Bring in the example farm");
   }
   await slowed(page(), 1);

@@ -1,6 +1,5 @@
 /** The section of Settings that brings the example farm in and takes it away. */
 import { useState } from "preact/hooks";
-import { AskOnce } from "../parts/ask-once.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
@@ -27,6 +26,7 @@ export const DemoPart = () => {
     [idle],
     () => idle,
   );
+  const here = state?.here;
   const bring = async () => {
     setTaken(null);
     setDoing({ is: "bringing", share: 0 });
@@ -42,11 +42,12 @@ export const DemoPart = () => {
     <section class="settings-part">
       <h2>{words.title}</h2>
       <p>{words.about}</p>
-      <p role="status">{taken === null ? "" : takenWords(words, taken)}</p>
       {doing !== null ? <Working words={words[doing.is]} share={doing.share} /> : null}
-      {idle && state !== undefined && state !== null ? (
-        <Keys here={state.here} onBring={() => void bring()} onTake={take} />
+      {idle && here !== undefined ? (
+        <Keys here={here} isTaken={taken !== null} onBring={() => void bring()} onTake={() => void take()} />
       ) : null}
+      <p role="status">{taken === null ? "" : takenWords(words, taken)}</p>
+      {idle && here !== undefined && here !== "none" ? <p>{words.here[here]}</p> : null}
     </section>
   );
 };
@@ -54,39 +55,29 @@ export const DemoPart = () => {
 const takenWords = (words: DemoWords, { own, needed }: TakenAway): string =>
   own === 0 ? words.gone : words.goneBut(own, needed);
 
+/** The first key brings the farm in, takes it away and brings it back: always at the same place, in one touch. */
 const Keys = (props: {
   readonly here: DemoHere;
+  /** It was taken away just now. */
+  readonly isTaken: boolean;
   readonly onBring: () => void;
-  readonly onTake: () => Promise<void>;
+  readonly onTake: () => void;
 }) => {
   const words = useWordsOf(DEMO_WORDS);
-  const { here, onBring, onTake } = props;
+  const { here, isTaken, onBring, onTake } = props;
   const takeAway = (
-    <AskOnce
-      label={words.take}
-      question={words.takeAsk}
-      hint={words.takeHint}
-      yes={words.takeYes}
-      onYes={onTake}
-    />
+    <Key look="danger" onPress={onTake}>
+      {words.take}
+    </Key>
   );
-  if (here === "none")
-    return (
-      <div class="keys">
-        <Key onPress={onBring}>{words.bring}</Key>
-      </div>
-    );
+  const bring = (
+    <Key onPress={onBring}>{isTaken ? words.back : here === "part" ? words.bringRest : words.bring}</Key>
+  );
+  if (here === "none") return <div class="keys">{bring}</div>;
   return (
-    <>
-      <p>{words.here[here]}</p>
-      <div class="keys">
-        {here === "whole" ? (
-          <LinkKey to={href({ at: "fields" })}>{words.show}</LinkKey>
-        ) : (
-          <Key onPress={onBring}>{here === "part" ? words.bringRest : words.bring}</Key>
-        )}
-        {takeAway}
-      </div>
-    </>
+    <div class="keys">
+      {here === "whole" ? takeAway : bring}
+      {here === "whole" ? <LinkKey to={href({ at: "fields" })}>{words.show}</LinkKey> : takeAway}
+    </div>
   );
 };

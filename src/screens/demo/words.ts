@@ -10,7 +10,7 @@ const count = (many: number, one: string, other: string): string =>
 const english = () => ({
   title: "Example farm",
   about:
-    "An invented farm to look at: two fields, three harvest years, and a day that is going on. It stands beside your own records, is never part of a copy, and goes in one touch.",
+    "An invented farm to look at: two fields, three harvest years, and a day that is going on. It stands beside your own records, and is never part of a copy. It goes in one touch, with everything that was counted on its own lines, rings and holes; what you began there yourself stays.",
   look: "Look at an example farm first",
   bring: "Bring in the example farm",
   bringRest: "Bring in the rest",
@@ -23,10 +23,7 @@ const english = () => ({
   } satisfies Record<Exclude<DemoHere, "none">, string>,
   show: "Show its fields",
   take: "Take the example farm away",
-  takeAsk: "Take the example farm away?",
-  takeHint:
-    "It goes for good, with everything that was counted on its own lines, rings and holes. What you began there yourself stays. It can be brought in anew at any time.",
-  takeYes: "Take it away",
+  back: "Bring it back",
   taking: "The example farm is being taken away",
   gone: "The example farm is gone. Nothing else was changed.",
   goneBut: (own: number, needed: number) =>

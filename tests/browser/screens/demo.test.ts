@@ -68,6 +68,35 @@ it("comes in one touch, within seconds, and changes nothing else", async () => {
   await shot("settings");
 });
 
+it("goes in one touch, and comes back by the same key at the same place, and changes nothing else", async () => {
+  const { page } = phone.chromium;
+  // Under its heading: the bar of the rings that run on the farm comes and goes with it, above everything.
+  const placeOf = async (words: string) => {
+    const [key, heading] = await Promise.all([
+      page.getByRole("button", { name: words, exact: true }).boundingBox(),
+      page.getByRole("heading", { name: "Example farm", exact: true }).boundingBox(),
+    ]);
+    if (key === null || heading === null) throw new Error(`${words} has no place`);
+    return [Math.round(key.x), Math.round(key.y - heading.y), Math.round(key.height)];
+  };
+  await phone.reads("It goes in one touch, with everything that was counted on its own lines");
+  const stood = await placeOf("Take the example farm away");
+  await phone.touch("Take the example farm away");
+  await phone.reads("The example farm is gone. Nothing else was changed.");
+  await page.getByRole("button", { name: "Bring it back", exact: true }).waitFor();
+  expect(await placeOf("Bring it back")).toEqual(stood);
+  const gone = await inside();
+  expect(gone.demo).toEqual([]);
+  expect(gone.own).toBe(before.own);
+  await shot("gone");
+  await phone.touch("Bring it back");
+  await phone.reads("The example farm is here.");
+  expect(await page.getByText("The example farm is gone").count()).toBe(0);
+  const back = await inside();
+  expect(back.demo.length).toBeGreaterThan(250);
+  expect(back.own).toBe(before.own);
+});
+
 it("shows its fields, and says on each that it is the example farm", async () => {
   await phone.touch("Show its fields");
   await phone.reads("Hollow Lane (example farm)");
@@ -189,7 +218,6 @@ it("goes in one touch, but for what somebody's own line rests on, and that is sa
   await phone.reads("On record.");
   await phone.goTo("#/settings");
   await phone.touch("Take the example farm away");
-  await phone.touch("Take it away");
   await phone.reads("1 record of your own stays");
   await shot("taken-but");
   const now = await inside();
