@@ -1,3 +1,4 @@
+import type { Seeded } from "./seeded-line.ts";
 import type { StoredEntry } from "./stored-line.ts";
 
 /**
@@ -26,9 +27,9 @@ export interface OwnCount {
 export const OWN_COUNT_PATH = "own-count";
 
 declare global {
-  var putLine: ((marks: number) => Promise<{ readonly line: string; readonly hole: string }>) | undefined;
+  var putLine: ((marks: number) => Promise<Seeded>) | undefined;
   /** Which test is counted, and by which key. */
-  var counted: { readonly test: "line" | "hole"; readonly key: string } | undefined;
+  var counted: { readonly test: "line" | "ring" | "hole"; readonly key: string } | undefined;
   var readEntries: ((line: string) => Promise<StoredEntry[]>) | undefined;
 }
 
