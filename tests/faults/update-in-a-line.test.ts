@@ -8,8 +8,8 @@ import { buildProbed, nameTab } from "../browser/drivers/probed-build.ts";
 import { temporaryFolder } from "../browser/drivers/programs.ts";
 import { builtFolder } from "../browser/drivers/serve-built.ts";
 import { type Phone, startPhone } from "./kit/phone.ts";
-import { goToLine, goToTest, seedLine, shownMarks, untilCounting } from "./kit/seeded-line.ts";
-import { expectUnbroken, storedEntries } from "./kit/stored-line.ts";
+import { goToLine, goToTest, KEY_OF, seedLine, shownMarks, untilCounting } from "./kit/seeded-line.ts";
+import { expectEachOnce, expectUnbroken, storedEntries } from "./kit/stored-line.ts";
 import { startThumb } from "./kit/thumb.ts";
 import { serveWatched, type WatchedHost, watchedBuild } from "./kit/watched-build.ts";
 
@@ -172,37 +172,49 @@ it("says that a part of the app is gone, stays where it is, and shows the screen
   expect(await bars(on)).toEqual([]);
 });
 
-it("goes on with a running ring through an update that another tab takes", async () => {
-  const served = await serveWatched(watchedBuild(builtFolder));
-  host = served;
-  const on = await startPhone(temporaryFolder("update-ring-profile"));
-  phone = on;
-  await on.open(served.url);
-  const { ring } = await seedLine(on, 100);
-  await untilControlled(on);
-  await on.reload();
-  await goToTest(on, "ring", ring);
-  await on.page.tap("[data-answer=look]");
-  await until("the look is stored", async () => (await storedEntries(on, ring)).length === 2);
-  const other = await on.tab();
-  await other.open(`${served.url}#/measure`);
-  await untilControlled(other);
-  await nameTab(on, "reading");
-  const before = await runOf(on);
-  served.deploy(watchedBuild(buildProbed("newer-ring")));
-  await findNewer(other);
-  await untilBar(other, words.update);
-  expect(await bars(on)).toEqual([]);
-  await touchBar(other, words.update);
-  await untilRun(other, before.script, false);
-  await untilBar(on, words.changed);
-  expect(await runOf(on)).toEqual({ script: before.script, name: "reading" });
-  await on.page.tap("[data-answer=look]");
-  await until("the second look is stored", async () => (await storedEntries(on, ring)).length === 3);
-  await touchBar(on, words.changed);
-  await untilRun(on, before.script, false);
-  await until("the ring is there again", () =>
-    on.run(() => document.querySelector("[data-living]")?.getAttribute("data-living") === "3"),
-  );
-  expect(await on.run(() => location.hash)).toBe(`#/ring/${ring}`);
-});
+it.each(["ring", "hole"] as const)(
+  "goes on with a %s through an update that another tab takes",
+  async (test) => {
+    const served = await serveWatched(watchedBuild(builtFolder));
+    host = served;
+    const on = await startPhone(temporaryFolder(`update-${test}-profile`));
+    phone = on;
+    await on.open(served.url);
+    const id = (await seedLine(on, 100))[test];
+    await untilControlled(on);
+    await on.reload();
+    await goToTest(on, test, id);
+    const begun = (await storedEntries(on, id)).length;
+    const touch = async (stored: number) => {
+      await on.page.tap(`[data-answer=${KEY_OF[test]}]`);
+      await until("the touch is stored", async () => (await storedEntries(on, id)).length === stored);
+    };
+    await touch(begun + 1);
+    const other = await on.tab();
+    await other.open(`${served.url}#/measure`);
+    await untilControlled(other);
+    await nameTab(on, "reading");
+    const before = await runOf(on);
+    served.deploy(watchedBuild(buildProbed(`newer-${test}`)));
+    await findNewer(other);
+    await untilBar(other, words.update);
+    expect(await bars(on)).toEqual([]);
+    await touchBar(other, words.update);
+    await untilRun(other, before.script, false);
+    await untilBar(on, words.changed);
+    expect(await runOf(on)).toEqual({ script: before.script, name: "reading" });
+    await touch(begun + 2);
+    await touchBar(on, words.changed);
+    await untilRun(on, before.script, false);
+    await until("the test is there again", () =>
+      on.run(
+        (count) => document.querySelector("[data-living]")?.getAttribute("data-living") === String(count),
+        begun + 2,
+      ),
+    );
+    expect(await on.run(() => location.hash)).toBe(`#/${test}/${id}`);
+    // The newer build goes on where the older one stood.
+    await touch(begun + 3);
+    expectEachOnce(await storedEntries(on, id), KEY_OF[test]);
+  },
+);
