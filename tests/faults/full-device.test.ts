@@ -6,7 +6,7 @@ import { temporaryFolder } from "../browser/drivers/programs.ts";
 import { buildExposed } from "./kit/exposed-build.ts";
 import { sayFigures } from "./kit/figures.ts";
 import { type Phone, startPhone } from "./kit/phone.ts";
-import { goToLine, goToTest, seedLine } from "./kit/seeded-line.ts";
+import { goToLine, goToTest, lookFirst, seedLine } from "./kit/seeded-line.ts";
 import { expectEachOnce, expectUnbroken, storedEntries } from "./kit/stored-line.ts";
 import { startThumb } from "./kit/thumb.ts";
 import { serveWatched, type WatchedHost, watchedBuild } from "./kit/watched-build.ts";
@@ -81,11 +81,7 @@ it.each([
     await on.reload();
     if (test === "line") await goToLine(on, id);
     else await goToTest(on, test, id);
-    if (test === "ring") {
-      // The first look brings the number pad; from then on the key to look again stays where it is.
-      await on.page.tap("[data-answer=look]");
-      await until("the look is stored", async () => (await storedEntries(on, id)).length === 2);
-    }
+    if (test === "ring") await lookFirst(on, id);
     const before = (await storedEntries(on, id)).length;
     const touch = async (touches: number) => {
       await (await startThumb(on, { cover, everyMs: test === "line" ? 250 : 300, touches })).done;

@@ -2,7 +2,7 @@ import { afterEach, expect, it } from "vitest";
 import { until } from "../browser/drivers/driver.ts";
 import { temporaryFolder } from "../browser/drivers/programs.ts";
 import { type Phone, startPhone } from "./kit/phone.ts";
-import { goToTest, KEY_OF, seedLine } from "./kit/seeded-line.ts";
+import { goToTest, KEY_OF, lookFirst, seedLine } from "./kit/seeded-line.ts";
 import { slowFlush } from "./kit/slow-flush.ts";
 import { expectEachOnce, storedEntries } from "./kit/stored-line.ts";
 import { startThumb } from "./kit/thumb.ts";
@@ -36,10 +36,7 @@ it.each(["ring", "hole"] as const)(
     await second.open(`${served.url}#/measure`);
     await goToTest(second, test, id);
     const cover = KEY_OF[test];
-    if (test === "ring") {
-      await first.page.tap("[data-answer=look]");
-      await until("both show the look", async () => (await storedEntries(first, id)).length === 2);
-    }
+    if (test === "ring") await lookFirst(first, id);
     await new Promise((resolve) => setTimeout(resolve, 2000));
     const before = (await storedEntries(first, id)).length;
     await Promise.all(

@@ -1,4 +1,6 @@
+import type { ChromiumTab } from "../../browser/drivers/chromium.ts";
 import { type Driver, until, untilStarted } from "../../browser/drivers/driver.ts";
+import { storedEntries } from "./stored-line.ts";
 
 /** Ids of what was put into the database. */
 export interface Seeded {
@@ -174,6 +176,16 @@ export async function goToTest(driver: Driver, test: "ring" | "hole", id: string
   await until("the key is there", () =>
     driver.run((what) => document.querySelector(`[data-answer=${what}]`) !== null, KEY_OF[test]),
   );
+}
+
+/**
+ * Makes the first look at a ring, which brings the number pad: from then on the key to look again stays
+ * where it is and can be touched blind.
+ */
+export async function lookFirst(tab: ChromiumTab, ring: string): Promise<void> {
+  await tab.page.tap(`[data-answer=${KEY_OF.ring}]`);
+  // The start of the ring is the other entry.
+  await until("the look is stored", async () => (await storedEntries(tab, ring)).length === 2);
 }
 
 /** The key that is touched blind at each test. */
