@@ -35,6 +35,8 @@ declare global {
 export interface Shown {
   readonly line: string;
   readonly marks: number;
+  /** Tells this page from the one before a reload: when it began, milliseconds since 1970. */
+  readonly page: number;
 }
 
 /** Path, below the app's own folder, that the page posts `Shown` to. */
@@ -101,9 +103,8 @@ export function watchPage(): void {
     }
     watch.shown.push({ marks, atMs: performance.now() });
     const line = location.hash.split("/")[2] ?? "";
-    fetch("./shown", { method: "POST", keepalive: true, body: JSON.stringify({ line, marks }) }).catch(
-      () => undefined,
-    );
+    const body = JSON.stringify({ line, marks, page: performance.timeOrigin });
+    fetch("./shown", { method: "POST", keepalive: true, body }).catch(() => undefined);
   };
   new MutationObserver(look).observe(document, { subtree: true, childList: true, characterData: true });
 }

@@ -29,6 +29,8 @@ export function watchedBuild(from: string = builtFolder, ...scripts: readonly st
 export interface WatchedHost extends BuiltServer {
   /** The most marks of a line that any page has shown and told before it was killed; 0 before the first. */
   shownOf(line: string): number;
+  /** Everything that pages have shown and told, in the order in which it was told. */
+  readonly shown: readonly Shown[];
   /** What pages posted to another path below the app's folder, in order. */
   readonly posted: readonly { readonly path: string; readonly text: string }[];
 }
@@ -36,7 +38,7 @@ export interface WatchedHost extends BuiltServer {
 /** Serves a watched build in a sub-folder of a host, as it may lie in the field. */
 export async function serveWatched(directory: string): Promise<WatchedHost> {
   const under = "/farm/";
-  const shown = new Map<string, number>();
+  const shown: Shown[] = [];
   const posted: { path: string; text: string }[] = [];
   const host = await serveBuilt({
     directory,
@@ -46,9 +48,10 @@ export async function serveWatched(directory: string): Promise<WatchedHost> {
         posted.push({ path: path.slice(under.length), text });
         return;
       }
-      const { line, marks }: Shown = JSON.parse(text);
-      shown.set(line, Math.max(marks, shown.get(line) ?? 0));
+      shown.push(JSON.parse(text) as Shown);
     },
   });
-  return { ...host, posted, shownOf: (line) => shown.get(line) ?? 0 };
+  const shownOf = (line: string) =>
+    shown.reduce((most, told) => (told.line === line ? Math.max(most, told.marks) : most), 0);
+  return { ...host, posted, shown, shownOf };
 }
