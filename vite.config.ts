@@ -33,7 +33,13 @@ export default defineConfig({
     sourcemap: false,
     // A file inlined as a data: address would be refused by the policy, except for pictures.
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    // The list of the parts that each part needs would weigh more than it saves: all of them lie on the device,
+    // so only styles are asked for ahead, which must be there before the screen is.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, needed, { hostType }) =>
+        hostType === "html" ? needed : needed.filter((path) => path.endsWith(".css")),
+    },
     // Some hosts leave out files whose names begin with an underscore, and one missing file fails
     // the whole installation.
     rolldownOptions: { output: { chunkFileNames: "assets/part-[name]-[hash].js" } },
