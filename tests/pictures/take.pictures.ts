@@ -31,7 +31,7 @@ describe.each(["daylight", "dusk"] as const)("%s", (theme) => {
     await phone.touch("Bring in the example farm");
     await phone.reads("The example farm is here.");
     await phone.goTo("#/measure");
-    await phone.touch(FIELD);
+    await phone.chromium.page.locator("a.row[href^='#/visit/']", { hasText: FIELD }).last().tap();
     await phone.reads(`Today in ${FIELD}`);
     await standsStill(phone.chromium, "visit");
     links = await phone.chromium.page
