@@ -242,6 +242,15 @@ it("keeps the guess beside the headline", async () => {
   await expect.poll(headline).toContain("guessed 40 mm");
 });
 
+it("shows the curve and the depths that were reached on the row of the board too", async () => {
+  await phone.goTo(board);
+  const ringA = row("A").first();
+  await expect.poll(() => ringA.locator(".board-headline").textContent()).toMatch(/^30 min: \d+ mm/u);
+  const bend = await ringA.locator(".board-curve path").getAttribute("d");
+  // A point for each reading of the level, from the start on.
+  expect((bend ?? "").split("L").length).toBeGreaterThanOrEqual(3);
+});
+
 it("restarts after a leak one pace away; the old ring is kept and tied", async () => {
   await openRing("A");
   await phone.touch("Something happened");

@@ -7,6 +7,7 @@ import { writeClock } from "../../parts/numbers.ts";
 import { href } from "../../parts/route.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { BoardRing } from "./board-model.ts";
+import { BoardResult } from "./board-result.tsx";
 import type { DayRing } from "./day.ts";
 import { doubtsIn } from "./doubt-panels.tsx";
 import { depthFigure } from "./figures.ts";
@@ -158,6 +159,7 @@ export const BoardRow = (props: {
         <span class="out-of-sight">{words.ringOf(ring.letter)}</span>
         <Figure ring={ring} />
         <span class="board-state">{state}</span>
+        <BoardResult ring={ring} />
         {reader === undefined ? null : <span class="board-reader">{words.readBy(reader)}</span>}
       </a>
       <div class="board-act">
