@@ -94,6 +94,17 @@ export const placeAtRest = async (
   return place;
 };
 
+/** Types a number on the pad that stands open, and takes it. */
+export const answerOnPad = async (page: Page, digits: string): Promise<void> => {
+  for (const digit of digits)
+    await page
+      .locator(".pad-keys button")
+      .filter({ hasText: new RegExp(`^${digit}$`) })
+      .first()
+      .tap();
+  await page.getByRole("button", { name: "Done", exact: true }).first().tap();
+};
+
 const MINUTE_MS = 60_000;
 
 /** Time goes by, and nobody touches the screen: it grows dark while rings run, and the first touch only lights it. */

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { dayOf } from "../../../src/screens/parts/numbers.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
-import { type OnPhone, onPhone, passMinutes } from "./on-phone.ts";
+import { answerOnPad, type OnPhone, onPhone, passMinutes } from "./on-phone.ts";
 
 let phone: OnPhone;
 let board = "";
@@ -24,15 +24,7 @@ beforeAll(async () => {
 afterAll(() => phone.close());
 
 const key = (name: string) => phone.chromium.page.getByRole("button", { name, exact: true }).first();
-const answer = async (digits: string) => {
-  for (const digit of digits)
-    await phone.chromium.page
-      .locator(".pad-keys button")
-      .filter({ hasText: new RegExp(`^${digit}$`) })
-      .first()
-      .tap();
-  await key("Done").tap();
-};
+const answer = (digits: string) => answerOnPad(phone.chromium.page, digits);
 const inner = /^Ring A: how deep was the water at/u;
 const outer = /^Ring A, outer ring: how deep was the water at/u;
 

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, it } from "vitest";
 import { dayOf } from "../../../src/screens/parts/numbers.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { ringOf } from "../../bench/seed-rings.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { answerOnPad, type OnPhone, onPhone } from "./on-phone.ts";
 
 let phone: OnPhone;
 let board = "";
@@ -28,15 +28,7 @@ beforeAll(async () => {
 afterAll(() => phone.close());
 
 const key = (name: string) => phone.chromium.page.getByRole("button", { name, exact: true }).first();
-const answer = async (digits: string) => {
-  for (const digit of digits)
-    await phone.chromium.page
-      .locator(".pad-keys button")
-      .filter({ hasText: new RegExp(`^${digit}$`) })
-      .first()
-      .tap();
-  await key("Done").tap();
-};
+const answer = (digits: string) => answerOnPad(phone.chromium.page, digits);
 
 it("counts the first filling by its depth", async () => {
   await phone.goTo(board);
