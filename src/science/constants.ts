@@ -157,4 +157,4 @@ export const START_GAP_MIN = 1;
  */
 export const FIELD_COVER_VERSION = "field-cover-2";
 /** The same for the holes and rings of a field. */
-export const HOLES_AND_RINGS_VERSION = "field-holes-rings-2";
+export const HOLES_AND_RINGS_VERSION = "field-holes-rings-3";

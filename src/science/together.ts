@@ -1,5 +1,6 @@
 /** What belongs together among the tests of a field: one strip on one day, or old grass on one day. */
 import type { RecordId } from "../record/ids.ts";
+import type { Place } from "../record/shapes.ts";
 
 /** Where and when a test of a field was made. */
 export interface OfGround {
@@ -7,6 +8,8 @@ export interface OfGround {
   readonly strip: RecordId<"strip">;
   /** The old-grass spot where it was made: it is part of no strip then; null on a strip. */
   readonly oldGrass: RecordId<"spot"> | null;
+  /** The place against the row; null where it was not said. */
+  readonly place: Place | null;
 }
 
 /** What is said of a strip on one day, said of old grass: the farm's own yardstick, which lies in no strip. */
@@ -46,6 +49,11 @@ export const grassByDay = <T extends OfGround>(all: readonly T[]): readonly Grou
 /** The old-grass spots of a group, each once. */
 export const spotsOf = (group: readonly OfGround[]): readonly RecordId<"spot">[] => [
   ...new Set(group.flatMap(({ oldGrass }) => oldGrass ?? [])),
+];
+
+/** Each place against the row that the tests of a group lie at, once; null among them where it was not said. */
+export const placesOf = (group: readonly OfGround[]): readonly (Place | null)[] => [
+  ...new Set(group.map(({ place }) => place)),
 ];
 
 /** The newest day first. */

@@ -98,8 +98,12 @@ export const testsOfField = async (
     const { visit, place } = header;
     const day = dayOf.get(visit);
     if (day === undefined) continue;
-    const strip = same(header.strip) as RecordId<"strip">;
-    const oldGrass = grassOf((spot) => grassById.get(spot), header);
+    const ground = {
+      day,
+      strip: same(header.strip) as RecordId<"strip">,
+      oldGrass: grassOf((spot) => grassById.get(spot), header),
+      place,
+    };
     const packed = columns.value.get(id);
     if (header.type === "line") {
       const ropeMarks = marksOn(kitById.get(header.rope));
@@ -107,12 +111,9 @@ export const testsOfField = async (
       if (!added.ok) return added;
       const { notRead, unsettled, ...counts } = added.value.tally;
       tests.lines.push({
+        ...ground,
         id,
         visit,
-        day,
-        strip,
-        oldGrass,
-        place,
         finished: added.value.finished,
         // A mark with two answers is as good as not read until one is chosen.
         counts: { ...counts, notRead: notRead + unsettled },
@@ -123,10 +124,10 @@ export const testsOfField = async (
       packed === undefined ? ok([]) : currentEntries({ id, ...packed });
     if (!entries.ok) return entries;
     if (header.type === "hole")
-      tests.holes.push({ visit, day, strip, oldGrass, count: countOfHole(header, entries.value, kitById) });
+      tests.holes.push({ ...ground, visit, count: countOfHole(header, entries.value, kitById) });
     else {
       const soaking = soakingOfRing(header, entries.value, kitById);
-      tests.rings.push({ id, visit, day, strip, oldGrass, follows: header.follows, soaking });
+      tests.rings.push({ ...ground, id, visit, follows: header.follows, soaking });
     }
   }
   return ok(tests);

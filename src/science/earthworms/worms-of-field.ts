@@ -1,8 +1,17 @@
 /** Worms of a whole field: every strip on every day on which holes were dug. */
 import type { RecordId } from "../../record/ids.ts";
 import { ok, type Result } from "../../record/result.ts";
+import type { Place } from "../../record/shapes.ts";
 import type { Bounds, Caution, Estimate } from "../estimate.ts";
-import { byStripAndDay, grassByDay, newestFirst, type OfGround, type OnGrass, spotsOf } from "../together.ts";
+import {
+  byStripAndDay,
+  grassByDay,
+  newestFirst,
+  type OfGround,
+  type OnGrass,
+  placesOf,
+  spotsOf,
+} from "../together.ts";
 import { wormsPerHole, wormsPerM2 } from "./field.ts";
 import type { HoleCount } from "./hole-count.ts";
 
@@ -25,6 +34,8 @@ export interface WormsOnDay {
   readonly visits: readonly RecordId<"visit">[];
   readonly strip: RecordId<"strip">;
   readonly unfinished: number;
+  /** Each place against the row that they lie at, once; null among them where it was not said. */
+  readonly places: readonly (Place | null)[];
   readonly perHole: Result<MeanFound>;
   readonly perM2: Result<MeanFound>;
   /** What to say beside the numbers, each once. */
@@ -50,6 +61,7 @@ const wormsThen = (group: readonly [HoleOfField, ...HoleOfField[]]): Omit<WormsO
     day: group[0].day,
     visits: [...new Set(group.map(({ visit }) => visit))],
     unfinished: counts.filter(({ finished }) => !finished).length,
+    places: placesOf(group),
     perHole: meanFound(perHole),
     perM2: meanFound(perM2),
     cautions: [...new Map(said.map((caution) => [caution.code, caution])).values()],

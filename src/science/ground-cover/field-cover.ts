@@ -3,7 +3,15 @@ import type { RecordId } from "../../record/ids.ts";
 import { ok, type Result } from "../../record/result.ts";
 import type { Place } from "../../record/shapes.ts";
 import type { Bounds } from "../estimate.ts";
-import { byStripAndDay, grassByDay, newestFirst, type OfGround, type OnGrass, spotsOf } from "../together.ts";
+import {
+  byStripAndDay,
+  grassByDay,
+  newestFirst,
+  type OfGround,
+  type OnGrass,
+  placesOf,
+  spotsOf,
+} from "../together.ts";
 import type { Counting, LineCounts } from "./line.ts";
 import { coverOfStrip } from "./strip.ts";
 import { chanceOfAtLeast } from "./targets.ts";
@@ -12,7 +20,6 @@ import { chanceOfAtLeast } from "./targets.ts";
 export interface LineOfField extends OfGround {
   readonly id: RecordId<"observation">;
   readonly visit: RecordId<"visit">;
-  readonly place: Place | null;
   /** Only finished lines count towards a strip. */
   readonly finished: boolean;
   readonly counts: LineCounts;
@@ -94,7 +101,7 @@ const coverThen = (
     visits: [...new Set(lines.map(({ visit }) => visit))],
     finished: counts.length,
     unfinished: lines.length - counts.length,
-    places: [...new Set(lines.map(({ place }) => place))],
+    places: placesOf(lines),
     cover: found(counts, wanted),
   };
 };

@@ -1,9 +1,18 @@
 /** What soaked in on a whole field: every strip on every day on which rings stood. */
 import type { RecordId } from "../../record/ids.ts";
 import { failed, type Result } from "../../record/result.ts";
+import type { Place } from "../../record/shapes.ts";
 import { type MeanFound, meanFound } from "../earthworms/worms-of-field.ts";
 import type { Caution } from "../estimate.ts";
-import { byStripAndDay, grassByDay, newestFirst, type OfGround, type OnGrass, spotsOf } from "../together.ts";
+import {
+  byStripAndDay,
+  grassByDay,
+  newestFirst,
+  type OfGround,
+  type OnGrass,
+  placesOf,
+  spotsOf,
+} from "../together.ts";
 import { depthAfter, HEADLINE_MINUTES } from "./depth-after.ts";
 import { meanOfRings, type RingPoint } from "./replicates.ts";
 import type { Soaking } from "./soaking.ts";
@@ -31,6 +40,8 @@ export interface SoakedOnDay {
   readonly strip: RecordId<"strip">;
   /** Rings that stood there, whatever became of them; one that goes on after a leak is the same ring. */
   readonly rings: number;
+  /** Each place against the row that they lie at, once; null among them where it was not said. */
+  readonly places: readonly (Place | null)[];
   readonly after: readonly SoakedAfter[];
   readonly cautions: readonly Caution[];
 }
@@ -81,6 +92,7 @@ const soakedThen = (group: readonly [RingOfField, ...RingOfField[]]): Omit<Soake
     day: group[0].day,
     visits: [...new Set(group.map(({ visit }) => visit))],
     rings: stood,
+    places: placesOf(group),
     after: means.map(({ minutes, mean }) => ({ minutes, depth: meanFound(mean) })),
     cautions: [...new Map(said.map((caution) => [caution.code, caution])).values(), ...missing],
   };

@@ -8,7 +8,7 @@ import { entriesAt, holeOf, levelAt, ringOf, startAt } from "../../bench/seed-ri
 import { idOf } from "../record/made-up.ts";
 
 const at = { visit: idOf("visit", 1), field: idOf("field", 1), strip: idOf("strip", 1) };
-const on = { ...at, oldGrass: null };
+const on = { ...at, oldGrass: null, place: null };
 const grass = { oldGrass: idOf("spot", 1) };
 const ringId = idOf("kit", 1);
 const kit = new Map<RecordId, Kit>([
@@ -94,6 +94,19 @@ it("counts a ring that goes on after a leak once", () => {
 it("says why nothing soaked in is known without the ring", () => {
   const lost = soakingOfRing(ringOf({ ...at, ring: idOf("kit", 9) }), [], kit);
   expect(lost).toMatchObject({ ok: false, problem: { code: "science/not-a-ring" } });
+});
+
+it("says at which places against the row the tests of a strip lie", () => {
+  const [there, between] = [{ place: "wheel-track" }, { place: "between-rows" }] as const;
+  expect(wormsOfField([hole(4), { ...hole(9), ...there }, { ...hole(9), ...there }])[0]?.places).toEqual([
+    null,
+    "wheel-track",
+  ]);
+  const rings = [
+    { ...ring(1, 1, 60), ...there },
+    { ...ring(2, 1, 60), ...between },
+  ];
+  expect(soakedOfField(rings)[0]?.places).toEqual(["wheel-track", "between-rows"]);
 });
 
 it("keeps holes on old grass out of the strip and puts them together by themselves", () => {

@@ -18,6 +18,7 @@ const worms = (day: string, strip: number, value: number) => ({
   unfinished: 0,
   perHole: mean(value),
   perM2: failed("science/no-hole-size"),
+  places: [],
   cautions: [],
 });
 const results = (found: FieldResults["worms"]): FieldResults => ({

@@ -60,6 +60,7 @@ const HOLE_OF_FIELD = {
   day: "2026-04-07",
   strip: idOf("strip", 1),
   oldGrass: null,
+  place: null,
   count: hole(5),
 };
 const ON_GRASS = { ...HOLE_OF_FIELD, oldGrass: idOf("spot", 1) };
@@ -79,6 +80,7 @@ const RING_OF_FIELD = {
   day: "2026-04-07",
   strip: idOf("strip", 1),
   oldGrass: null,
+  place: "wheel-track",
   follows: null,
   soaking: {
     ok: true,
@@ -169,6 +171,7 @@ export const GROUND_AND_HOLES = [
     byStripAndDay: [[HOLE_OF_FIELD]],
     grassByDay: [[ON_GRASS]],
     spotsOf: { args: [[ON_GRASS]], ofNothing: "of no test no spot is known" },
+    placesOf: { args: [[HOLE_OF_FIELD, LINE_OF_FIELD]], ofNothing: "no test lies at no place" },
     newestFirst: [{ day: "2026-04-07" }, { day: "2025-04-07" }],
   }),
   ...swept("ground-cover/across-pass.ts", acrossPass, {

@@ -118,6 +118,7 @@ const RING_OF_FIELD = {
   day: "2026-04-07",
   strip: idOf("strip", 1),
   oldGrass: null,
+  place: "wheel-track",
   follows: null,
   soaking: { ok: true, value: RULED },
 } as const;
