@@ -1,12 +1,13 @@
-/** Strips side by side on one line from 0 to 100 %: value, range and target, told apart without colour. */
-
+/** One measure of all strips on one scale: marker, dash, words and range; colour is only the fourth thing. */
 import type { Result } from "../../record/result.ts";
-import type { CoverFound } from "../../science/ground-cover/field-cover.ts";
-import { writeNumber, writePercent } from "../parts/numbers.ts";
-import { rangeWords } from "../parts/range-words.ts";
-import { TONGUE } from "../parts/words.common.ts";
-import { useWordsWith } from "../parts/words-of.ts";
-import { FINDINGS_WORDS } from "./words.ts";
+import { ok } from "../../record/result.ts";
+import type { MeanFound } from "../../science/earthworms/worms-of-field.ts";
+import type { Bounds } from "../../science/estimate.ts";
+import { useHouse } from "../parts/house.ts";
+import { useWordsOf } from "../parts/words-of.ts";
+import type { Measure } from "./side-by-side/conditions.ts";
+import { rangeEnds, scaleEnd, shortUnit, valueText, withUnit } from "./side-by-side/numbers.ts";
+import { SIDE_WORDS } from "./side-by-side/words.ts";
 
 /** Marker and dash per series; with the colour of the same number they repeat after four. */
 const MARKERS = [
@@ -23,7 +24,7 @@ const across = (share: number): string => `${4 + share * 92}%`;
 /** One value with its range on a line from 0 to 1; a range that reaches past 1 goes on to the edge, without an end. */
 export const Bar = (props: {
   readonly series: number;
-  readonly found: Pick<CoverFound, "value" | "range">;
+  readonly found: { readonly value: number; readonly range: Result<Bounds> };
   readonly target: number | null;
 }) => {
   const { found } = props;
@@ -70,26 +71,33 @@ const ROOM = 0.4;
 /** Nearer than this, it also has to lean away from the edge. */
 const LEAN = 0.2;
 
-const Axis = ({ target }: { readonly target: number | null }) => {
-  const words = useWordsWith(FINDINGS_WORDS).findings;
-  const within = (end: number, most: number): boolean => target !== null && Math.abs(target - end) < most;
+const Axis = (props: {
+  readonly ends: readonly [string, string];
+  readonly target: { readonly share: number; readonly words: string } | null;
+}) => {
+  const { ends, target } = props;
+  const within = (end: number, most: number): boolean =>
+    target !== null && Math.abs(target.share - end) < most;
   const anchor = within(0, LEAN) ? "start" : within(1, LEAN) ? "end" : "middle";
-  const x = target === null ? "0" : { start: "0", end: "100%", middle: across(target) }[anchor];
   return (
     <svg class="drawn-axis" height="26" width="100%" aria-hidden="true" focusable="false">
       {within(0, ROOM) ? null : (
         <text x={across(0)} y="18" text-anchor="middle">
-          {words.axis("0")}
+          {ends[0]}
         </text>
       )}
       {within(1, ROOM) ? null : (
         <text x="100%" y="18" text-anchor="end">
-          {words.axis("100")}
+          {ends[1]}
         </text>
       )}
       {target === null ? null : (
-        <text x={x} y="18" text-anchor={anchor}>
-          {words.target(writeNumber(target * 100, TONGUE, 1))}
+        <text
+          x={{ start: "0", end: "100%", middle: across(target.share) }[anchor]}
+          y="18"
+          text-anchor={anchor}
+        >
+          {target.words}
         </text>
       )}
     </svg>
@@ -97,49 +105,109 @@ const Axis = ({ target }: { readonly target: number | null }) => {
 };
 
 /** One value as it is shown: of a strip, or of old grass. */
-export interface Shown {
+export interface Drawn {
   readonly key: string;
   readonly name: string;
-  /** Where the number is explained. */
-  readonly to: string;
-  readonly cover: Result<CoverFound>;
+  /** Where the number is explained; null where it is explained on the same screen. */
+  readonly to: string | null;
+  readonly found: MeanFound | null;
+  /** Lines under the range; without a number, what stands in its place. */
+  readonly beside: readonly string[];
 }
 
+/** Range and samples in words. */
+export const useRangeWords = (): ((measure: Measure, found: MeanFound) => string) => {
+  const house = useHouse();
+  const { common } = house.words.value;
+  const words = useWordsOf(SIDE_WORDS);
+  const { habits } = house.settings.value;
+  return (measure, found) => {
+    const ends = rangeEnds(measure, found, habits);
+    const range = ends === null ? common.tooFew : common.range(ends[0], ends[1]);
+    return `${range}, ${words.samples[measure](found.n)}`;
+  };
+};
+
+const One = (props: {
+  readonly measure: Measure;
+  readonly one: Drawn;
+  readonly found: MeanFound;
+  readonly series: number;
+  readonly end: number;
+  readonly target: number | null;
+}) => {
+  const { measure, one, found, end } = props;
+  const { habits } = useHouse().settings.value;
+  const rangeWords = useRangeWords();
+  const { range } = found;
+  return (
+    <>
+      <span class="drawn-label">
+        <span>
+          <b>{one.name}</b>
+          <small>{rangeWords(measure, found)}</small>
+          {one.beside.map((line) => (
+            <small key={line}>{line}</small>
+          ))}
+        </span>
+        <span class="drawn-value">
+          {valueText(measure, found.value, habits)}
+          <small> {shortUnit(measure, habits)}</small>
+        </span>
+      </span>
+      <Bar
+        series={props.series}
+        found={{
+          value: found.value / end,
+          range: range.ok ? ok({ lower: range.value.lower / end, upper: range.value.upper / end }) : range,
+        }}
+        target={props.target}
+      />
+    </>
+  );
+};
+
 /** The strips of a day, one below the other, and old grass below them. */
-export const Drawing = (props: { readonly shown: readonly Shown[]; readonly target: number | null }) => {
-  const words = useWordsWith(FINDINGS_WORDS);
-  const { target } = props;
+export const Drawing = (props: {
+  readonly measure: Measure;
+  readonly drawn: readonly Drawn[];
+  /** A share of the scale with its words; null for none. */
+  readonly target: { readonly share: number; readonly words: string } | null;
+}) => {
+  const { measure, drawn, target } = props;
+  const { habits } = useHouse().settings.value;
+  const end = scaleEnd(
+    measure,
+    drawn.flatMap(({ found }) => found ?? []),
+  );
   return (
     <div class="drawing">
       <ul>
-        {props.shown.map(({ key, name, to, cover }, series) => {
-          if (!cover.ok)
+        {drawn.map((one, series) => {
+          const { key, to, found } = one;
+          if (found === null)
             return (
               <li key={key}>
-                <p>{`${name}: ${words.findings.unfinished}`}</p>
+                <p>{`${one.name}: ${one.beside.join(", ")}`}</p>
               </li>
             );
-          const found = cover.value;
+          const shown = { measure, one, found, series, end, target: target?.share ?? null };
           return (
             <li key={key}>
-              <a class="drawn" href={to}>
-                <span class="drawn-label">
-                  <span>
-                    <b>{name}</b>
-                    <small>{`${rangeWords(words, found)} · ${words.common.lines(found.n)}`}</small>
-                  </span>
-                  <span class="drawn-value">
-                    {writePercent(found.value, TONGUE)}
-                    <small> {words.common.percent}</small>
-                  </span>
-                </span>
-                <Bar series={series} found={found} target={target} />
-              </a>
+              {to === null ? (
+                <div class="drawn">
+                  <One {...shown} />
+                </div>
+              ) : (
+                <a class="drawn" href={to}>
+                  <One {...shown} />
+                </a>
+              )}
             </li>
           );
         })}
       </ul>
-      <Axis target={target} />
+      <Axis ends={[withUnit(measure, 0, habits), withUnit(measure, end, habits)]} target={target} />
     </div>
   );
 };

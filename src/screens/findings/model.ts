@@ -1,33 +1,17 @@
-/** Per field the strips of its newest visit, side by side. */
-import type { Place } from "../../record/shapes.ts";
-import type { GrassOnDay, StripOnDay } from "../../science/ground-cover/field-cover.ts";
+/** Per field what each test found on its newest day, strip beside strip. */
+import type { RecordId } from "../../record/ids.ts";
 import type { House } from "../parts/house.ts";
-import type { Listed } from "../parts/reader.ts";
 import { wantedBy } from "../parts/results-desk.ts";
 import { allFields, type SameField } from "../parts/same-field.ts";
 import type { Settings } from "../parts/settings.ts";
+import { newestTests, type TestFound } from "./newest-test.ts";
 
-/** One strip of the day. */
-export interface StripFound {
-  readonly on: StripOnDay;
-  readonly strip: Listed<"strip"> | undefined;
-}
-
-/** Old grass on the day, else on the newest day before it: the farm's own yardstick, and no strip. */
-export interface GrassFound {
-  readonly on: GrassOnDay;
-  readonly spots: readonly Listed<"spot">[];
-}
-
-/** What the newest visit of a field found. */
+/** What was found on a field: the tests that found something. */
 export interface FieldFound {
   readonly same: SameField;
-  readonly day: string;
-  readonly strips: readonly StripFound[];
-  /** Null when nothing was finished on old grass up to that day. */
-  readonly grass: GrassFound | null;
-  /** The places against the row, when lines do not all lie at the same; else empty. */
-  readonly unlike: readonly (Place | null)[];
+  readonly tests: readonly TestFound[];
+  /** The newest visit on which one test found something on two strips; null when there is none. */
+  readonly beside: RecordId<"visit"> | null;
 }
 
 export interface FindingsNow {
@@ -36,30 +20,20 @@ export interface FindingsNow {
   readonly more: boolean;
 }
 
+const besideOf = (tests: readonly TestFound[]): RecordId<"visit"> | null => {
+  const [newest] = tests
+    .filter(({ strips }) => strips.filter(({ found }) => found.ok).length > 1)
+    .sort((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0));
+  return newest?.strips[0]?.visits[0] ?? null;
+};
+
 const findingOf = async (
-  { records, results }: House,
+  house: House,
   settings: Settings,
   same: SameField,
 ): Promise<readonly FieldFound[]> => {
-  const { onDays, oldGrass } = await results.field(same.ids, wantedBy(settings));
-  const day = onDays.find(({ finished }) => finished > 0)?.day;
-  if (day === undefined) return [];
-  const ofDay = onDays.filter((one) => one.day === day);
-  const grass = oldGrass.find((one) => one.day <= day && one.cover.ok);
-  const [strips, spots] = await Promise.all([
-    records.many(ofDay.map(({ strip }) => strip)),
-    grass === undefined ? [] : records.many(grass.spots),
-  ]);
-  const places = [...new Set(ofDay.flatMap((one) => one.places))];
-  return [
-    {
-      same,
-      day,
-      strips: ofDay.map((on) => ({ on, strip: strips.find(({ id }) => id === on.strip) })),
-      grass: grass === undefined ? null : { on: grass, spots },
-      unlike: places.filter((place) => place !== null).length > 1 ? places : [],
-    },
-  ];
+  const tests = await newestTests(house.records, await house.results.all(same.ids, wantedBy(settings)));
+  return tests.length === 0 ? [] : [{ same, tests, beside: besideOf(tests) }];
 };
 
 /** Reads the findings of the fields that were visited last. */

@@ -1,4 +1,4 @@
-/** Findings: what the newest visit of each field says, strip beside strip. */
+/** Findings: what each test found last on each field, strip beside strip. */
 
 import { useState } from "preact/hooks";
 import type { Catalogue } from "../catalogue.ts";
@@ -9,16 +9,17 @@ import { Key, LinkKey } from "../parts/keys.tsx";
 import { useLastShown } from "../parts/last-shown.ts";
 import { useLive } from "../parts/live.ts";
 import { fieldName } from "../parts/names.ts";
-import { writeDay, writeNumber, writePercent } from "../parts/numbers.ts";
+import { writeDay, writeNumber } from "../parts/numbers.ts";
 import { grassNames } from "../parts/old-grass.ts";
 import { Page } from "../parts/page.tsx";
-import { rangeWords } from "../parts/range-words.ts";
 import { href } from "../parts/route.ts";
 import { toVisit } from "../parts/to-visit.ts";
 import { TONGUE } from "../parts/words.common.ts";
 import { useWordsWith } from "../parts/words-of.ts";
-import { Drawing, type Shown } from "./drawing.tsx";
-import { type FieldFound, readFindings, type StripFound } from "./model.ts";
+import { Drawing, type Drawn } from "./drawing.tsx";
+import { type FieldFound, readFindings } from "./model.ts";
+import type { StripFound, TestFound } from "./newest-test.ts";
+import { ValuesTable } from "./table.tsx";
 import { FINDINGS_WORDS, type FindingsWords } from "./words.ts";
 import "./findings.css";
 
@@ -34,7 +35,9 @@ export const FindingsScreen = () => {
   const now = useLastShown(latest);
   return (
     <Page title={words.findings.title} area="findings">
-      {now === undefined ? null : now.found.length === 0 ? (
+      {now === undefined ? (
+        <p aria-busy="true">{words.findings.working}</p>
+      ) : now.found.length === 0 ? (
         <h2>{words.findings.none}</h2>
       ) : (
         <>
@@ -56,56 +59,136 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
   const words = useWordsWith(FINDINGS_WORDS);
   const { found, targetPercent } = props;
   const [table, setTable] = useState(false);
-  const shown = shownOf(words, found);
-  const measured = found.strips.filter(({ on }) => on.cover.ok);
-  const places = found.unlike.map((place) =>
-    place === null ? words.findings.placeNotSaid : words.place[place],
-  );
+  const { field } = found.same;
+  const compared = found.tests.map(({ strips }) => strips.filter((one) => one.found.ok));
+  const longest = compared.reduce((most, one) => (one.length > most.length ? one : most), []);
   return (
     <section class="found">
-      <h2>{fieldName(words, found.same.field)}</h2>
-      <DemoNote id={found.same.field.id} />
-      <p>{words.findings.onDay(writeDay(found.day, words.common.tongue))}</p>
-      {places.length === 0 ? null : <p class="unlike">{words.findings.unlike(places.join(", "))}</p>}
-      {table ? (
-        <Table shown={shown} />
-      ) : (
-        <Drawing shown={shown} target={targetPercent === null ? null : targetPercent / 100} />
-      )}
-      {found.grass === null ? null : <p>{words.findings.yardstick}</p>}
-      {measured.length < 2 ? null : <p>{besideWords(words, measured)}</p>}
-      {targetPercent === null ? null : <Chances strips={measured} targetPercent={targetPercent} />}
+      <h2>{fieldName(words, field)}</h2>
+      <DemoNote id={field.id} />
+      {found.tests.map((test) => (
+        <Test key={test.measure} test={test} table={table} targetPercent={targetPercent} />
+      ))}
+      {found.tests.every(({ grass }) => grass === null) ? null : <p>{words.findings.yardstick}</p>}
+      {longest.length < 2 ? null : <p>{besideWords(words, longest)}</p>}
+      <p class="aside">{words.findings.localFirst}</p>
       <div class="keys two">
+        {found.beside === null ? null : (
+          <LinkKey to={href({ at: "side-by-side", visit: found.beside, strip: null })}>
+            {words.findings.beside}
+          </LinkKey>
+        )}
         <Key onPress={() => setTable(!table)}>
           {table ? words.findings.showDrawing : words.findings.showTable}
         </Key>
-        <LinkKey to={href({ at: "field", field: found.same.field.id })}>{words.findings.toField}</LinkKey>
+        <LinkKey to={href({ at: "field", field: field.id })}>{words.findings.toField}</LinkKey>
       </div>
     </section>
   );
 };
 
-const shownOf = (words: Catalogue & FindingsWords, { strips, grass, day }: FieldFound): readonly Shown[] => [
-  ...strips.map(({ on, strip }) => ({
-    key: on.strip,
-    name: nameWithFate(words, strip),
-    to: href({ at: "worked-out", strip: on.strip, visit: on.visits[0] ?? null }),
-    cover: on.cover,
-  })),
-  ...(grass === null
-    ? []
-    : [
-        {
-          key: "old-grass",
-          name: words.findings.grass(
-            grassNames(grass.spots),
-            grass.on.day === day ? "" : writeDay(grass.on.day, words.common.tongue),
+const headingOf = (
+  { findings, common }: Catalogue & FindingsWords,
+  { measure, per, minutes, day }: TestFound,
+): string => {
+  const on = writeDay(day, common.tongue);
+  if (measure === "soak") return findings.onDay.soak(writeNumber(minutes, TONGUE), on);
+  return findings.onDay[measure === "worms" ? per : "cover"](on);
+};
+
+const drawnOf = (
+  words: Catalogue & FindingsWords,
+  { measure, minutes, day, strips, grass }: TestFound,
+): readonly Drawn[] => {
+  const { lacking, wormsPerHole, ringsStood } = words.findings;
+  const instead = measure === "soak" ? lacking.soak(writeNumber(minutes, TONGUE)) : lacking[measure];
+  const one = (
+    key: string,
+    name: string,
+    to: string,
+    { found, perHole, stood }: Omit<StripFound, "id" | "strip" | "visits" | "chance">,
+  ): Drawn => ({
+    key,
+    name,
+    to,
+    found: found.ok ? found.value : null,
+    beside: found.ok
+      ? [
+          ...(perHole === null ? [] : [wormsPerHole(writeNumber(perHole, TONGUE, perHole < 10 ? 1 : 0))]),
+          ...(stood === null || stood === found.value.n ? [] : [ringsStood(stood)]),
+        ]
+      : [instead],
+  });
+  return [
+    ...strips.map((of) =>
+      one(
+        of.id,
+        nameWithFate(words, of.strip),
+        measure === "cover"
+          ? href({ at: "worked-out", strip: of.id, visit: of.visits[0] ?? null })
+          : toVisit(of.visits),
+        of,
+      ),
+    ),
+    ...(grass === null
+      ? []
+      : [
+          one(
+            "old-grass",
+            words.findings.grass(
+              grassNames(grass.spots),
+              grass.day === day ? "" : writeDay(grass.day, words.common.tongue),
+            ),
+            toVisit(grass.visits),
+            grass,
           ),
-          to: toVisit(grass.on.visits),
-          cover: grass.on.cover,
-        },
-      ]),
-];
+        ]),
+  ];
+};
+
+const Test = (props: {
+  readonly test: TestFound;
+  readonly table: boolean;
+  readonly targetPercent: number | null;
+}) => {
+  const words = useWordsWith(FINDINGS_WORDS);
+  const { test, table } = props;
+  const { measure } = test;
+  const drawn = drawnOf(words, test);
+  const target = measure === "cover" ? props.targetPercent : null;
+  const places = test.unlike.map((place) =>
+    place === null ? words.findings.placeNotSaid : words.place[place],
+  );
+  return (
+    <>
+      <h3>{headingOf(words, test)}</h3>
+      {places.length === 0 ? null : <p class="unlike">{words.findings.unlike[measure](places.join(", "))}</p>}
+      {table ? (
+        <ValuesTable
+          measure={measure}
+          rows={drawn.map(({ key, name, found, beside }) => ({
+            key,
+            name,
+            found,
+            lacking: beside.join(", "),
+          }))}
+        />
+      ) : (
+        <Drawing
+          measure={measure}
+          drawn={drawn}
+          target={
+            target === null
+              ? null
+              : { share: target / 100, words: words.findings.target(writeNumber(target, TONGUE, 1)) }
+          }
+        />
+      )}
+      {target === null ? null : <Chances strips={test.strips} targetPercent={target} />}
+      {measure === "soak" ? <p class="aside">{words.findings.ringsCompare}</p> : null}
+    </>
+  );
+};
 
 /** What may be said of strips that lie side by side. */
 const besideWords = (words: FindingsWords, strips: readonly StripFound[]): string => {
@@ -116,55 +199,21 @@ const besideWords = (words: FindingsWords, strips: readonly StripFound[]): strin
 const Chances = (props: { readonly strips: readonly StripFound[]; readonly targetPercent: number }) => {
   const words = useWordsWith(FINDINGS_WORDS);
   const percent = writeNumber(props.targetPercent, TONGUE, 1);
-  const able = props.strips.some(({ on }) => on.chance !== null);
   return (
     <>
-      {props.strips.map(({ on, strip }) => {
+      {props.strips.map(({ id, strip, chance }) => {
         const name = nameWithFate(words, strip);
         return (
-          <p key={on.strip}>
-            {on.chance !== null
-              ? words.findings.chance(on.chance, percent, name)
-              : words.findings.noChance(name, percent)}
+          <p key={id}>
+            {chance === null
+              ? words.findings.noChance(name, percent)
+              : words.findings.chance(chance, percent, name)}
           </p>
         );
       })}
-      <p class="aside">
-        {able ? `${words.findings.chanceSampling} ${words.findings.localFirst}` : words.findings.localFirst}
-      </p>
+      {props.strips.every(({ chance }) => chance === null) ? null : (
+        <p class="aside">{words.findings.chanceSampling}</p>
+      )}
     </>
-  );
-};
-
-const Table = ({ shown }: { readonly shown: readonly Shown[] }) => {
-  const words = useWordsWith(FINDINGS_WORDS);
-  return (
-    <table class="figures strips-table">
-      <thead>
-        <tr>
-          <th scope="col">{words.findings.strip}</th>
-          <th scope="col" class="number">
-            {words.findings.value}
-          </th>
-          <th scope="col" class="number">
-            {words.findings.rangeAndLines}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {shown.map(({ key, name, cover }) => (
-          <tr key={key}>
-            <th scope="row">{name}</th>
-            <td class="number">
-              {cover.ok ? `${writePercent(cover.value.value, TONGUE)} ${words.common.percent}` : "\u2013"}
-            </td>
-            <td class="number range-cell">
-              {cover.ok ? rangeWords(words, cover.value) : words.findings.unfinished}
-              {cover.ok ? <small>{words.common.lines(cover.value.n)}</small> : null}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 };

@@ -13,19 +13,37 @@ const inHundred = (chance: number): string => {
 const english = (trade: TradeWords) => ({
   findings: {
     title: "Findings",
-    none: "No finding yet. Ground cover stands here once a line is finished.",
-    onDay: (day: string) => `Ground cover, ${day}`,
+    none: "No finding yet. Results stand here once a line is finished, a hole is closed or a ring was read for half an hour.",
+    working: "Being worked out …",
+    onDay: {
+      cover: (day: string) => `Ground cover, ${day}`,
+      hole: (day: string) => `Worms per hole, ${day}`,
+      m2: (day: string) => `Worms per m², ${day}`,
+      soak: (minutes: string, day: string) => `Soaked in after ${minutes} min, ${day}`,
+    },
+    wormsPerHole: (worms: string) => `${worms} per hole`,
+    ringsStood: (rings: number) => `${writeNumber(rings, TONGUE)} rings stood there`,
+    ringsCompare: "Ring figures are for comparing places, not for sizing drains or structures.",
     twoPlaces:
       "One strip of each: this compares the places as they lie, and ground and treatment cannot be told apart.",
     grass: (names: string, day: string) =>
       `Old-grass spot${names === "" ? "" : `, ${names}`}${day === "" ? "" : ` (${day})`}`,
     yardstick: "The old-grass spot is the farm's own yardstick, and part of no strip.",
     reps: "Strips of several reps stand here side by side; each is one place.",
-    unlike: (places: string) =>
-      `Not like with like: lines lie at different places against the row (${places}).`,
+    unlike: {
+      cover: (places: string) =>
+        `Not like with like: lines lie at different places against the row (${places}).`,
+      worms: (places: string) =>
+        `Not like with like: holes lie at different places against the row (${places}).`,
+      soak: (places: string) =>
+        `Not like with like: rings stand at different places against the row (${places}).`,
+    },
     placeNotSaid: "place not said",
-    unfinished: "no finished line yet",
-    axis: (percent: string) => `${percent} %`,
+    lacking: {
+      cover: "no finished line yet",
+      worms: "no closed hole yet",
+      soak: (minutes: string) => `no ring was read for ${minutes} min`,
+    },
     target: (percent: string) => `target ${percent} %`,
     chance: (chance: number, percent: string, strip: string) =>
       `${strip}: the chance that true ground cover is at least ${percent} % is ${inHundred(chance)}.`,
@@ -35,9 +53,7 @@ const english = (trade: TradeWords) => ({
       `${strip}: too few lines to say how likely ${percent} % is reached.`,
     showTable: "Show as table",
     showDrawing: "Show as drawing",
-    strip: "Strip",
-    value: "Ground cover",
-    rangeAndLines: "Range, lines",
+    beside: "Side by side",
     toField: "Everything of this field",
     more: "Show more fields",
   },

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION } from "../../../src/science/constants.ts";
 import { href } from "../../../src/screens/parts/route.ts";
 import { beginSample, fieldOf, lineOf, marksRead, sampleStartMs } from "../../bench/seed.ts";
+import { entriesAt, holeOf, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
 import { until } from "../drivers/driver.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
 
@@ -28,6 +29,30 @@ line(left, "rrrrrrrrrb");
 line(off, "rrrrbbbbbb", { place: "in-row" });
 line(off, "rrrrrbbbbb", { place: "wheel-track" });
 line(left, "rrr");
+
+// Only holes and a ring, on another field: 12 worms in a hole of 20 × 20 cm, 30 mm in half an hour.
+const other = add("field", fieldOf("Low Meadow"));
+const before = add("visit", { field: other, day: "2024-04-30", harvestYear: 2024 });
+const at = {
+  visit: before,
+  field: other,
+  strip: add("strip", { field: other, name: "sown", done: [], wholeField: false, rep: null }),
+};
+add("observation", holeOf(at), {
+  entries: entriesAt([
+    [0, { type: "found", from: "soil", count: 12, typed: "12" }],
+    [1, { type: "closed" }],
+  ]),
+});
+const ringA = add("kit", { type: "ring", name: "A", insideM: [0.15, null], heightsM: [], outsideM: null });
+add("observation", ringOf({ ...at, ring: ringA }), {
+  entries: entriesAt([
+    [0, startAt],
+    [0, levelAt(200)],
+    [15, levelAt(180)],
+    [30, levelAt(170)],
+  ]),
+});
 
 let phone: OnPhone;
 beforeAll(async () => {
@@ -69,11 +94,30 @@ it("shows the strips of the newest visit side by side, unlike places said first"
   await phone.touch("Show as table");
   const cells = () => phone.chromium.page.locator("tbody tr").allInnerTexts();
   await expect.poll(cells).toHaveLength(2);
-  expect((await cells())[1]).toMatch(/carried off\s+45 %\s+too few to give a range\s+2 lines/);
+  expect((await cells())[1]).toMatch(/carried off\s+45 %\s+too few to give a range, 2 lines/);
+  await phone.touch("Show as drawing");
+});
+
+it("shows worms and what soaked in of a field without a line", async () => {
+  await phone.reads("Low Meadow");
+  await phone.reads("Worms per m², 30 Apr 2024");
+  await phone.reads("12 per hole");
+  await phone.reads("Soaked in after 30 min, 30 Apr 2024");
+  const drawn = phone.chromium.page.locator(".found", { hasText: "Low Meadow" }).locator("a.drawn");
+  await expect.poll(() => drawn.allInnerTexts()).toHaveLength(2);
+  const [worms, soaked] = await drawn.allInnerTexts();
+  expect(worms).toMatch(/sown.*too few to give a range, 1 hole.*300/su);
+  expect(soaked).toMatch(/sown.*too few to give a range, 1 ring.*30\s*mm/su);
+  expect(await drawn.first().getAttribute("href")).toBe(href({ at: "visit", visit: before }));
+});
+
+it("leads from strips that lie beside each other to what that proves", async () => {
+  await phone.touch("Side by side");
+  await phone.reads("Like with like first");
+  await phone.goTo("#/findings");
 });
 
 it("questions a number: readings, formula, constants, kinds of ground cover to 100", async () => {
-  await phone.touch("Show as drawing");
   await phone.touch("straw left");
   await phone.reads("How this was worked out");
   await phone.reads("7 of 10");
@@ -97,7 +141,7 @@ it("opens the field, keeps what was worked out until something of it changes, an
   await phone.reads("carried off");
   const kept = () =>
     phone.chromium.run(
-      () =>
+      (id) =>
         new Promise<string>((resolve, reject) => {
           const request = indexedDB.open("mulchmark");
           request.onerror = () => reject(request.error);
@@ -105,10 +149,16 @@ it("opens the field, keeps what was worked out until something of it changes, an
             const keys = request.result.transaction("summaries").objectStore("summaries").getAllKeys();
             keys.onsuccess = () => {
               request.result.close();
-              resolve(keys.result.join(" "));
+              resolve(
+                keys.result
+                  .map(String)
+                  .filter((key) => key.startsWith(id))
+                  .join(" "),
+              );
             };
           };
         }),
+      field,
     );
   // The ground cover, and what holes and rings add up to; the two old ones go.
   const both = `${field},${FIELD_COVER_VERSION} ${field},${HOLES_AND_RINGS_VERSION}`;

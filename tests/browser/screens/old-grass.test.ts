@@ -39,11 +39,14 @@ it("stands by itself among the results of the year, below the strips and out of 
 it("stands below the strips in the findings, and takes no part in what is said of them", async () => {
   await phone.goTo("#/findings");
   await phone.touch("Show as table");
+  // One table for each of the three tests.
   const rows = () => phone.chromium.page.locator("tbody tr").allInnerTexts();
-  await expect.poll(rows).toHaveLength(3);
+  await expect.poll(rows).toHaveLength(9);
   const cells = await rows();
   expect(cells[0]).toMatch(/straw left\s+83 %/);
-  expect(cells[2]).toMatch(/Old-grass spot, Orchard corner\s+98 %\s+too few to give a range\s+2 lines/);
+  expect(cells[2]).toMatch(/Old-grass spot, Orchard corner\s+98 %\s+too few to give a range, 2 lines/);
+  expect(cells[5]).toMatch(/Old-grass spot, Orchard corner\s+775\s+too few to give a range, 1 hole/);
+  expect(cells[8]).toMatch(/Old-grass spot, Orchard corner\s+95 mm\s+too few to give a range, 1 ring/);
   await phone.reads("The old-grass spot is the farm's own yardstick, and part of no strip.");
 });
 

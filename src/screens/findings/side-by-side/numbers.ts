@@ -1,6 +1,6 @@
 /** Values of a measure as the person writes them. */
 import type { UnitHabits } from "../../../record/units.ts";
-import type { Estimate } from "../../../science/estimate.ts";
+import type { MeanFound } from "../../../science/earthworms/worms-of-field.ts";
 import { depthFigure, depthText } from "../../measure/rings/figures.ts";
 import { writeNumber, writePercent } from "../../parts/numbers.ts";
 import { TONGUE } from "../../parts/words.common.ts";
@@ -33,7 +33,7 @@ export const withUnit = (measure: Measure, value: number, habits: UnitHabits): s
 /** Both ends of a range; null when there is none. */
 export const rangeEnds = (
   measure: Measure,
-  { range }: Pick<Estimate, "range">,
+  { range }: Pick<MeanFound, "range">,
   habits: UnitHabits,
 ): readonly [string, string] | null =>
   range.ok
@@ -44,7 +44,7 @@ export const rangeEnds = (
 const TALLEST = 3;
 
 /** The end of the scale: all of a hundred percent, else past every value and range, on a round number. */
-export const scaleEnd = (measure: Measure, estimates: readonly Estimate[]): number => {
+export const scaleEnd = (measure: Measure, estimates: readonly MeanFound[]): number => {
   if (measure === "cover") return 1;
   const largest = Math.max(...estimates.map(({ value }) => value), 0);
   const reach = Math.max(

@@ -15,13 +15,13 @@ import { Page } from "../../parts/page.tsx";
 import { href, type Route } from "../../parts/route.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
+import { Drawing, type Drawn } from "../drawing.tsx";
 import { WorkedOutKey, workedByAll } from "../method-list.tsx";
 import { type OnlyAt, onlyAt, writeOnlyAt } from "./at-place.ts";
 import { answersOf, Cautions } from "./cautions.tsx";
-import { type Drawn, ScaleDrawing } from "./drawing.tsx";
 import { LikeWithLike } from "./like.tsx";
 import { type MeasureNow, type SideBySideNow, sideBySideOf } from "./model.ts";
-import { shortUnit } from "./numbers.ts";
+import { shortUnit, withUnit } from "./numbers.ts";
 import { Said } from "./said.tsx";
 import { measureName } from "./say.ts";
 import { guessOf, otherDayOf } from "./sides.ts";
@@ -149,12 +149,16 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
   // A yardstick of another day says which.
   const grassDay = otherDayOf(now.yardstick, asked.measure, now.visit.body.day);
   const drawn: readonly Drawn[] = [
-    ...sides.map(({ strip, estimate }) => ({
-      key: strip.id,
-      name: nameWithFate(catalogue, strip.strip),
-      estimate,
-      guess: guessOf(strip, asked),
-    })),
+    ...sides.map(({ strip, estimate }): Drawn => {
+      const guess = guessOf(strip, asked);
+      return {
+        key: strip.id,
+        name: nameWithFate(catalogue, strip.strip),
+        to: null,
+        found: estimate,
+        beside: guess === null ? [] : [words.guessed(withUnit(asked.measure, guess, habits))],
+      };
+    }),
     ...(yardstick?.ok === true
       ? [
           {
@@ -164,8 +168,9 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
               ...(grass === "" ? [] : [grass]),
               ...(grassDay === null ? [] : [writeDay(grassDay, catalogue.common.tongue)]),
             ].join(", "),
-            estimate: yardstick.value,
-            guess: null,
+            to: null,
+            found: yardstick.value,
+            beside: [],
           },
         ]
       : []),
@@ -184,7 +189,7 @@ const Part = ({ now, measure }: { readonly now: SideBySideNow; readonly measure:
       {table ? (
         <StripsTable measure={measure} drawn={drawn} />
       ) : (
-        <ScaleDrawing measure={asked.measure} drawn={drawn} />
+        <Drawing measure={asked.measure} drawn={drawn} target={null} />
       )}
       <div class="keys after-found">
         <Key onPress={() => setTable(!table)}>{table ? words.showDrawing : words.showTable}</Key>

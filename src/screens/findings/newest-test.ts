@@ -1,0 +1,148 @@
+/**
+ * What one test found, strip beside strip: on the newest day on which it found something on two strips, else on the
+ * newest day of all. A day that was just begun would hide the last comparison.
+ */
+import type { RecordId } from "../../record/ids.ts";
+import { failed, type Result } from "../../record/result.ts";
+import type { Place } from "../../record/shapes.ts";
+import type { MeanFound } from "../../science/earthworms/worms-of-field.ts";
+import type { FieldResults } from "../../science/field-results.ts";
+import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
+import { PREFERRED_MINUTES, type SoakMinutes } from "../measure/visit/rings-together.ts";
+import type { Listed, Reader } from "../parts/reader.ts";
+import type { Measure } from "./side-by-side/conditions.ts";
+
+/** A number, and what is said beside it. */
+interface Read {
+  readonly found: Result<MeanFound>;
+  /** Worms per hole beside those per m²; null for other tests, and where that is the number itself. */
+  readonly perHole: number | null;
+  /** Rings that stood there, whatever became of them; null for other tests. */
+  readonly stood: number | null;
+}
+
+/** Old grass on one day. */
+export interface GrassFound extends Read {
+  readonly day: string;
+  readonly visits: readonly RecordId<"visit">[];
+  readonly spots: readonly Listed<"spot">[];
+}
+
+/** One strip of the day. */
+export interface StripFound extends Read {
+  readonly id: RecordId<"strip">;
+  readonly strip: Listed<"strip"> | undefined;
+  readonly visits: readonly RecordId<"visit">[];
+  /** Chance that the true ground cover is at least the target; null when it is not known, or not asked. */
+  readonly chance: number | null;
+}
+
+/** What one test found. */
+export interface TestFound {
+  readonly measure: Measure;
+  /** Worms: of one square metre, unless the size of the holes is not known. */
+  readonly per: "hole" | "m2";
+  /** Rings: the time for which most strips can say. */
+  readonly minutes: SoakMinutes;
+  readonly day: string;
+  readonly strips: readonly StripFound[];
+  /** Old grass on the day, else on the newest day before it; null when nothing was found on it up to that day. */
+  readonly grass: GrassFound | null;
+  /** The places against the row, when the tests do not all lie at the same; else empty. */
+  readonly unlike: readonly (Place | null)[];
+}
+
+/** One way to read a number off a test. */
+interface Way<G> {
+  readonly per: "hole" | "m2";
+  readonly minutes: SoakMinutes;
+  readonly read: (one: G) => Read;
+}
+
+interface OnGround {
+  readonly day: string;
+  readonly visits: readonly RecordId<"visit">[];
+  readonly places: readonly (Place | null)[];
+}
+type OnStrip<G> = G & { readonly strip: RecordId<"strip">; readonly chance?: number | null };
+type OnSpots<G> = G & { readonly spots: readonly RecordId<"spot">[] };
+
+const newest = async <G extends OnGround>(
+  records: Reader,
+  measure: Measure,
+  all: readonly OnStrip<G>[],
+  oldGrass: readonly OnSpots<G>[],
+  ways: readonly Way<G>[],
+): Promise<readonly TestFound[]> => {
+  const days = all.flatMap((one) => (ways.some(({ read }) => read(one).found.ok) ? [one.day] : []));
+  // A day that stands twice has two strips.
+  const day = days.find((one, at) => days.indexOf(one) !== at) ?? days[0];
+  if (day === undefined) return [];
+  const ofDay = all.filter((one) => one.day === day);
+  const able = ({ read }: Way<G>): number => ofDay.filter((one) => read(one).found.ok).length;
+  const [way] = [...ways].sort((a, b) => able(b) - able(a));
+  if (way === undefined) return [];
+  const { per, minutes, read } = way;
+  const grass = oldGrass.find((one) => one.day <= day && read(one).found.ok);
+  const [strips, spots] = await Promise.all([
+    records.many(ofDay.map(({ strip }) => strip)),
+    grass === undefined ? [] : records.many(grass.spots),
+  ]);
+  const places = [...new Set(ofDay.flatMap((one) => one.places))];
+  return [
+    {
+      measure,
+      per,
+      minutes,
+      day,
+      strips: ofDay.map((one) => ({
+        ...read(one),
+        id: one.strip,
+        strip: strips.find(({ id }) => id === one.strip),
+        visits: one.visits,
+        chance: one.chance ?? null,
+      })),
+      grass: grass === undefined ? null : { ...read(grass), day: grass.day, visits: grass.visits, spots },
+      unlike: places.filter((place) => place !== null).length > 1 ? places : [],
+    },
+  ];
+};
+
+/** The tests of a field that found something: lines, holes and rings, each on its own newest day. */
+export const newestTests = async (records: Reader, all: FieldResults): Promise<readonly TestFound[]> => {
+  const { cover, worms, soaked, oldGrass } = all;
+  const found = await Promise.all([
+    newest<Omit<StripOnDay, "strip" | "chance">>(records, "cover", cover.onDays, cover.oldGrass, [
+      { per: "hole", minutes: 60, read: (one) => ({ found: one.cover, perHole: null, stood: null }) },
+    ]),
+    newest(records, "worms", worms, oldGrass.worms, [
+      // Holes of several sizes can only be compared by the square metre.
+      {
+        per: "m2",
+        minutes: 60,
+        read: ({ perM2, perHole }) => ({
+          found: perM2,
+          perHole: perHole.ok ? perHole.value.value : null,
+          stood: null,
+        }),
+      },
+      { per: "hole", minutes: 60, read: (one) => ({ found: one.perHole, perHole: null, stood: null }) },
+    ]),
+    newest(
+      records,
+      "soak",
+      soaked,
+      oldGrass.soaked,
+      PREFERRED_MINUTES.map((minutes) => ({
+        per: "hole",
+        minutes,
+        read: ({ after, rings }) => ({
+          found: after.find((one) => one.minutes === minutes)?.depth ?? failed("science/nothing-read"),
+          perHole: null,
+          stood: rings,
+        }),
+      })),
+    ),
+  ]);
+  return found.flat();
+};

@@ -1,0 +1,105 @@
+import { expect, it } from "vitest";
+import { failed, ok } from "../../../src/record/result.ts";
+import type { Place } from "../../../src/record/shapes.ts";
+import type { FieldResults } from "../../../src/science/field-results.ts";
+import { newestTests } from "../../../src/screens/findings/newest-test.ts";
+import type { Reader } from "../../../src/screens/parts/reader.ts";
+import { idOf } from "../record/made-up.ts";
+
+const [A, B] = [idOf("strip", 1), idOf("strip", 2)];
+const visit = idOf("visit", 1);
+// Names are read from the records; here nobody asks for them.
+const records = { many: () => Promise.resolve([]) } as unknown as Reader;
+const mean = (value: number) => ok({ value, n: 3, range: failed("science/too-few-holes") });
+
+const worms = (
+  day: string,
+  strip: typeof A,
+  perHole: number | null,
+  { sized = true, places = ["between-rows"] as readonly Place[] } = {},
+) => ({
+  day,
+  strip,
+  visits: [visit],
+  unfinished: 0,
+  places,
+  perHole: perHole === null ? failed("science/nothing-read") : mean(perHole),
+  // A hole of 20 × 20 cm is a twenty-fifth of a square metre.
+  perM2: perHole === null || !sized ? failed("science/no-hole-size") : mean(perHole * 25),
+  cautions: [],
+});
+const soaked = (strip: typeof A, depths: Readonly<Partial<Record<30 | 60 | 180, number>>>) => ({
+  day: "2026-04-07",
+  strip,
+  visits: [visit],
+  rings: 4,
+  places: ["between-rows"] as const,
+  after: ([30, 60, 180] as const).map((minutes) => {
+    const depth = depths[minutes];
+    return { minutes, depth: depth === undefined ? failed("science/nothing-read") : mean(depth) };
+  }),
+  cautions: [],
+});
+const found = (more: Partial<FieldResults>): Promise<Awaited<ReturnType<typeof newestTests>>> =>
+  newestTests(records, {
+    cover: { lines: 0, unfinished: [], onDays: [], oldGrass: [] },
+    worms: [],
+    soaked: [],
+    oldGrass: { worms: [], soaked: [] },
+    ...more,
+  });
+
+it("takes the newest day on which two strips can be seen beside each other, else the newest of all", async () => {
+  const begun = worms("2026-04-09", A, 7);
+  const [test] = await found({ worms: [begun, worms("2026-04-07", A, 9), worms("2026-04-07", B, 4)] });
+  expect(test).toMatchObject({ day: "2026-04-07", strips: [{ id: A }, { id: B }] });
+});
+
+it("takes of each test the newest day on which it found anything", async () => {
+  const all = [worms("2026-04-08", A, null), worms("2026-04-07", A, 9), worms("2025-04-07", B, 4)];
+  const [test, none] = await found({ worms: all });
+  expect(none).toBeUndefined();
+  expect(test).toMatchObject({ measure: "worms", day: "2026-04-07", strips: [{ id: A }] });
+});
+
+it("compares worms by the square metre, and by the hole only where a size is not known", async () => {
+  const day = "2026-04-07";
+  const sized = await found({ worms: [worms(day, A, 9), worms(day, B, 4)] });
+  expect(sized[0]).toMatchObject({
+    per: "m2",
+    strips: [
+      { found: { value: { value: 225 } }, perHole: 9 },
+      { found: { value: { value: 100 } }, perHole: 4 },
+    ],
+  });
+  const unsized = await found({ worms: [worms(day, A, 9), worms(day, B, 4, { sized: false })] });
+  expect(unsized[0]).toMatchObject({
+    per: "hole",
+    strips: [{ perHole: null }, { found: { value: { value: 4 } } }],
+  });
+});
+
+it("shows the depth after the time for which most strips can say, an hour before half an hour", async () => {
+  const hour = await found({ soaked: [soaked(A, { 30: 12, 60: 20 }), soaked(B, { 30: 9, 60: 15 })] });
+  expect(hour[0]).toMatchObject({ minutes: 60, strips: [{ stood: 4 }, { stood: 4 }] });
+  const half = await found({ soaked: [soaked(A, { 30: 12 }), soaked(B, { 30: 9, 60: 15 })] });
+  expect(half[0]).toMatchObject({ minutes: 30 });
+});
+
+it("names the places when tests of the day lie at several", async () => {
+  const day = "2026-04-07";
+  const alike = await found({ worms: [worms(day, A, 9), worms(day, B, 4)] });
+  expect(alike[0]?.unlike).toEqual([]);
+  const unlike = await found({ worms: [worms(day, A, 9), worms(day, B, 4, { places: ["wheel-track"] })] });
+  expect(unlike[0]?.unlike).toEqual(["between-rows", "wheel-track"]);
+});
+
+it("takes old grass of the day, else of the newest day before it, never of a day after it", async () => {
+  const grass = (day: string) => {
+    const { strip: _, ...of } = worms(day, A, 20);
+    return { ...of, spots: [idOf("spot", 1)] };
+  };
+  const days = ["2026-04-09", "2026-04-01", "2025-04-01"].map(grass);
+  const [test] = await found({ worms: [worms("2026-04-07", A, 9)], oldGrass: { worms: days, soaked: [] } });
+  expect(test?.grass).toMatchObject({ day: "2026-04-01", found: { value: { value: 500 } } });
+});
