@@ -40,7 +40,7 @@ export const Page = (props: {
   const Leaf = isList ? "section" : "main";
   const Title = isList ? "h2" : "h1";
   return (
-    <div class={`frame ${props.area === undefined ? "" : "with-areas"}`}>
+    <div class={`frame ${props.area === undefined ? "alone" : "with-areas"}`}>
       <header class="head">
         {props.back === undefined ? null : (
           <a class="back" href={props.back} aria-label={words.value.common.back}>
