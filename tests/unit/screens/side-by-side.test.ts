@@ -1,8 +1,10 @@
 import { expect, it } from "vitest";
+import { failed } from "../../../src/record/result.ts";
 import type { Place } from "../../../src/record/shapes.ts";
 import { measureOf } from "../../../src/screens/findings/side-by-side/model.ts";
 import {
   moreText,
+  pairsText,
   seenText,
   versusOf,
   versusRangeText,
@@ -153,4 +155,25 @@ it("takes strips of one rep as places", () => {
   const now = two("cover", inReps(1, "straw-left", [15, 16, 14]), inReps(1, "straw-carried-off", [6, 7, 5]));
   expect(now.reps).toBeNull();
   expect(now.places).toHaveLength(1);
+});
+
+it("sets each pair the way round of the sentence over all of them", () => {
+  const words = SIDE_WORDS.en(TRADE_WORDS["uk-ie"]);
+  const of = { first: "none", second: "cover crop", range: failed("science/too-few-pairs") };
+  const cover = { ...of, measure: "cover", scale: "difference", value: -0.35 } as const;
+  const each = [-0.4, -0.35, 0.05].map((value, at) => ({ label: String(at + 1), value }));
+  expect(seenText(words, cover)).toBe("Cover crop: 35 points more ground cover than none.");
+  expect(pairsText(words, cover, each)).toEqual({
+    heading: "Each pair by itself: cover crop against none",
+    rows: [
+      { rep: "rep 1", value: "40 points" },
+      { rep: "rep 2", value: "35 points" },
+      // Less than nothing by the sign for it, not by a hyphen.
+      { rep: "rep 3", value: "\u22125 points" },
+    ],
+  });
+  const worms = { ...of, measure: "worms", scale: "ratio", value: 0.5 } as const;
+  expect(pairsText(words, worms, [{ label: "1", value: 0.4 }]).rows).toEqual([
+    { rep: "rep 1", value: "2.5 times" },
+  ]);
 });

@@ -3,13 +3,19 @@ import { sentenceFor } from "../../catalogue.ts";
 import { nameWithFate } from "../../fields/cover-model.ts";
 import { useHouse } from "../../parts/house.ts";
 import { stripName } from "../../parts/names.ts";
-import { writeNumber } from "../../parts/numbers.ts";
-import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { SENTENCES } from "../sentences.ts";
 import type { MeasureNow, PlacesNow } from "./model.ts";
 import type { RepsNow, Treatment } from "./reps.ts";
-import { morePairsText, moreText, seenText, type Versus, versusOf, versusRangeText } from "./say.ts";
+import {
+  morePairsText,
+  moreText,
+  pairsText,
+  seenText,
+  type Versus,
+  versusOf,
+  versusRangeText,
+} from "./say.ts";
 import type { Asked } from "./sides.ts";
 import { SIDE_WORDS } from "./words.ts";
 
@@ -89,6 +95,7 @@ const SaidOfReps = ({ reps, asked }: { readonly reps: RepsNow; readonly asked: A
     if (first === undefined || second === undefined) return null;
     const versus: Versus = { measure, scale, first, second, value: found.value, range: found.range };
     const { range } = found;
+    const pairs = pairsText(words, versus, found.each);
     return (
       <>
         <p>{words.pairs(found.n)}</p>
@@ -101,17 +108,13 @@ const SaidOfReps = ({ reps, asked }: { readonly reps: RepsNow; readonly asked: A
             found.word === "cannot-tell-yet" ? morePairsText(words, measure, found.plan, found.n) : "",
           ]}
         />
-        <h4>{words.eachPair}</h4>
+        <h4>{pairs.heading}</h4>
         <table class="figures">
           <tbody>
-            {found.each.map(({ label, value }) => (
-              <tr key={label}>
-                <th scope="row">{words.rep(label)}</th>
-                <td class="number">
-                  {scale === "ratio"
-                    ? words.timesOf(writeNumber(value, TONGUE, 2))
-                    : words.pointsOf(writeNumber(value * 100, TONGUE))}
-                </td>
+            {pairs.rows.map(({ rep, value }) => (
+              <tr key={rep}>
+                <th scope="row">{rep}</th>
+                <td class="number">{value}</td>
               </tr>
             ))}
           </tbody>

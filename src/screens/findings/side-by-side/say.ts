@@ -33,15 +33,20 @@ export const measureName = (
 
 const plain = (value: number): string => writeNumber(value, TONGUE, value < 1 ? 2 : value < 10 ? 1 : 0);
 
+const back = (scale: Scale, value: number): number => (scale === "ratio" ? 1 / value : -value);
+const isTurned = ({ scale, value }: Versus): boolean => value < (scale === "ratio" ? 1 : 0);
+
 /** Turned so that the larger one is named first. */
 const turnedUp = (of: Versus): Versus => {
-  const none = of.scale === "ratio" ? 1 : 0;
-  if (of.value >= none) return of;
-  const back = (value: number): number => (of.scale === "ratio" ? 1 / value : -value);
+  if (!isTurned(of)) return of;
+  const { scale } = of;
   const range: Result<Bounds> = of.range.ok
-    ? { ok: true, value: { lower: back(of.range.value.upper), upper: back(of.range.value.lower) } }
+    ? {
+        ok: true,
+        value: { lower: back(scale, of.range.value.upper), upper: back(scale, of.range.value.lower) },
+      }
     : of.range;
-  return { ...of, first: of.second, second: of.first, value: back(of.value), range };
+  return { ...of, first: of.second, second: of.first, value: back(scale, of.value), range };
 };
 
 /** What was seen, whatever it proves. */
@@ -53,6 +58,29 @@ export const seenText = (words: SideWords, of: Versus): string => {
     return points === 0 ? words.same(first, second) : words.morePoints(points, first, second);
   }
   return value < SAME_RATIO ? words.same(first, second) : words.ratio(measure, value, first, second);
+};
+
+/** The pairs behind it, set against each other the same way round as what was seen in all. */
+export const pairsText = (
+  words: SideWords,
+  of: Versus,
+  each: readonly { readonly label: string; readonly value: number }[],
+): {
+  readonly heading: string;
+  readonly rows: readonly { readonly rep: string; readonly value: string }[];
+} => {
+  const { first, second, scale } = turnedUp(of);
+  const rows = each.map(({ label, value }) => {
+    const turned = isTurned(of) ? back(scale, value) : value;
+    return {
+      rep: words.rep(label),
+      value:
+        scale === "ratio"
+          ? words.timesOf(writeNumber(turned, TONGUE, 2))
+          : words.pointsOf(writeNumber(turned * 100, TONGUE)),
+    };
+  });
+  return { heading: words.eachPair(first, second), rows };
 };
 
 /** The range of a difference or ratio; empty when there is none. */

@@ -133,7 +133,7 @@ const english = (trade: TradeWords) => ({
     `${counted(count, "comparison")} can be seen here: of twenty that lie apart by chance alone, one would be called clearly different.`,
   pairs: (count: number) => `Compared over ${counted(count, "pair")}.`,
   blocks: (count: number) => `Compared over ${counted(count, "block")}.`,
-  eachPair: "Each pair by itself",
+  eachPair: (most: string, least: string) => `Each pair by itself: ${most} against ${least}`,
   rep: (rep: string) => `rep ${rep}`,
   pointsOf: (points: string) => `${points} points`,
   timesOf: (ratio: string) => `${ratio} times`,
