@@ -206,11 +206,44 @@ it("leads from the day and from its rings to the map, and from there back", asyn
   await phone.reads(/Rings today/);
 });
 
-it("findings show the clear difference in ground cover", async () => {
+it("says its three stories on the screen: one clear, one that cannot be told, one that turns round", async () => {
+  const { page } = phone.chromium;
   await phone.goTo("#/findings");
   await phone.reads("Rushmere Piece");
   await phone.reads("straw left");
   await shot("findings");
+  await page.locator(".found", { hasText: "Rushmere Piece" }).getByText("Side by side").tap();
+  // Like with like first: before anybody asks for them there are no numbers.
+  await phone.reads("Like with like first");
+  await page
+    .locator("fieldset", { hasText: "Which strip is set against the others?" })
+    .locator("label", { hasText: "straw left" })
+    .tap();
+  await phone.touch("Compare anyway");
+  const said = (measure: string) =>
+    page
+      .locator("section", { has: page.getByRole("heading", { level: 2, name: measure, exact: true }) })
+      .locator(".said", { hasText: /straw left.*straw carried off|straw carried off.*straw left/iu });
+  await said("Ground cover").getByText("These two places differ clearly today.").waitFor();
+  await said("Ground cover")
+    .getByText(/^Straw left: \d+ points more/u)
+    .waitFor();
+  await said("Worms")
+    .getByText(/^Cannot tell yet/u)
+    .waitFor();
+  await said("Soaked in")
+    .getByText(/^Straw carried off: about .* as on straw left/u)
+    .waitFor();
+  for (const [place, name] of [
+    ["between rows", "Soaked in, between rows"],
+    ["wheel track", "Soaked in, wheel track"],
+  ] as const) {
+    await page.locator("fieldset", { hasText: "Soaked in" }).locator("label", { hasText: place }).tap();
+    await said(name)
+      .getByText(/^Straw left: about .* as on straw carried off/u)
+      .waitFor();
+  }
+  await shot("stories");
 });
 
 it("goes in one touch, but for what somebody's own line rests on, and that is said", async () => {

@@ -9,6 +9,17 @@ let sample: MapSample;
 /** Every address that the page asked for. */
 const asked: string[] = [];
 
+/** How many of the scripts and styles that the page itself has asked for hold the drawing of maps. */
+const mapParts = () =>
+  phone.chromium.run(async () => {
+    const parts = performance
+      .getEntriesByType("resource")
+      .map(({ name }) => name)
+      .filter((name) => /assets.*\.(?:js|css)$/u.test(name));
+    const texts = await Promise.all([...new Set(parts)].map(async (name) => (await fetch(name)).text()));
+    return texts.filter((text) => text.includes("leaflet-container")).length;
+  });
+
 beforeAll(async () => {
   sample = mapSample();
   phone = await onPhone(sample.rows);
@@ -28,6 +39,12 @@ const drawn = () =>
     pictures: document.querySelectorAll(".ground img").length,
   }));
 
+it("is not loaded before a map is looked at", async () => {
+  await phone.goTo("#/findings");
+  await phone.reads("Findings");
+  expect(await mapParts()).toBe(0);
+});
+
 it("stands above the details on the page of a field, with its area", async () => {
   await phone.goTo(`#/fields/${sample.field}`);
   await phone.chromium.page.locator(".ground .sign").first().waitFor();
@@ -41,6 +58,9 @@ it("stands above the details on the page of a field, with its area", async () =>
   });
   // 200 m by 150 m.
   await phone.reads("3 ha, 700 m around");
+  await phone.reads("north is up");
+  // Its script and its style come now, and were kept for it before.
+  expect(await mapParts()).toBe(2);
 });
 
 it("writes no name over another one or over a sign", async () => {
