@@ -1,16 +1,11 @@
-/** Methods of water, nitrogen, shelter and cover-crop mass. */
+/** Methods of water; with those of nitrogen, shelter and cover-crop mass they make one chapter. */
 
 import * as k from "../constants/water.ts";
-import { CONFIDENCE_LEVEL } from "../constants.ts";
-import { type Constant, type Method, table } from "../method.ts";
+import { type Method, table } from "../method.ts";
 import { WATER_BEHIND as behind } from "./behind/water.ts";
-
-const LEVEL = {
-  symbol: "1−α",
-  value: CONFIDENCE_LEVEL,
-  unit: "1",
-  source: "own-rule",
-} as const satisfies Constant;
+import { COVER_CROP_METHODS } from "./cover-crop.ts";
+import { NITROGEN_METHODS } from "./nitrogen.ts";
+import { SHELTER_METHODS } from "./shelter.ts";
 
 export const WATER_METHODS = {
   "vapour-pressure": {
@@ -167,105 +162,7 @@ export const WATER_METHODS = {
     constants: [],
     sources: behind["water-that-counts"],
   },
-  "mixture-c-n": {
-    formulas: ["C/N = Σ(m_i·c_i) / Σ(m_i·c_i / r_i)"],
-    constants: [
-      { symbol: "q", value: k.SINGLE_FIGURE, unit: "1", source: "own-rule" },
-      table("r_i", 13, "nrcs-c-to-n-2011"),
-      { symbol: "c_least", value: k.CARBON_SHARE, unit: "1", source: "carbon-share" },
-    ],
-    sources: behind["mixture-c-n"],
-  },
-  "nitrogen-line": {
-    formulas: [
-      "A = A_1·(n − n_0) / (n_1 − n_0)",
-      "A = A_2·(n − n_0) / (n_2 − n_0)",
-      "A = A_2 + (A_3 − A_2)·(n − n_2) / (n_3 − n_2)",
-    ],
-    constants: [
-      { symbol: "n_0", value: k.LINE_FROM_N, unit: "1", source: "pnw-636" },
-      { symbol: "n_1", value: k.LINE_TO_N, unit: "1", source: "pnw-636" },
-      { symbol: "n_2", value: k.NEWER_FROM_N, unit: "1", source: "pnw-636" },
-      { symbol: "n_3", value: k.NEWER_TO_N, unit: "1", source: "pnw-636" },
-      { symbol: "A_1", value: k.LINE_MOST_KG_PER_T, unit: "kg/t", source: "pnw-636" },
-      { symbol: "A_2", value: k.NEWER_LEAST_KG_PER_T, unit: "kg/t", source: "pnw-636" },
-      { symbol: "A_3", value: k.NEWER_MOST_KG_PER_T, unit: "kg/t", source: "pnw-636" },
-    ],
-    sources: behind["nitrogen-line"],
-  },
-  "nitrogen-tie-up": {
-    formulas: ["ΔN = Σ(m_i·c_i / r_i) − Σ(m_i·c_i) / r_0", "ΔN = A·Σm_i"],
-    constants: [{ symbol: "r_0", value: k.BALANCED_C_TO_N, unit: "1", source: "nrcs-c-to-n-2011" }],
-    sources: behind["nitrogen-tie-up"],
-  },
-  "first-season-nitrogen": {
-    formulas: ["N = m·n·s"],
-    constants: [table("s", 3, "cover-crops-profitably")],
-    sources: behind["first-season-nitrogen"],
-  },
-  "shelter-wind": {
-    formulas: ["w = w_1 + (w_2 − w_1)·(x − x_1) / (x_2 − x_1)"],
-    constants: [table("w", 6, "farmstead-windbreaks"), table("w_other", 5, "how-windbreaks-work")],
-    sources: behind["shelter-wind"],
-  },
-  "shelter-zones": {
-    formulas: ["A = L·(k_2 − k_1)·H·sin β", "β > β_0"],
-    constants: [
-      { symbol: "β_0", value: k.ALONG_ROW_DEG, unit: "deg", source: "own-rule" },
-      { symbol: "β_slant", value: k.SLANTING_DEG, unit: "deg", source: "own-rule" },
-      table("k_1", 3, "minnesota-yield-monitors"),
-      table("k_2", 3, "own-rule"),
-    ],
-    sources: behind["shelter-zones"],
-  },
-  "shelter-net": {
-    formulas: ["ΔY = (z·g − c·l − w) / W", "g_0 = (w + l·c) / z"],
-    constants: [
-      table("g", 3, "kort-1988"),
-      table("g_other", 5, "kort-1988-from-memory"),
-      table("l", 3, "own-rule"),
-    ],
-    sources: behind["shelter-net"],
-  },
-  "quadrat-mass": {
-    formulas: [
-      "M = Σm_i / Σa_i",
-      "SE² = n/(n−1) · Σ(m_i − M·a_i)² / (Σa_i)²",
-      "M·exp(± t_{n−1}·SE / M)",
-      "m_i = f_i·d / f",
-    ],
-    constants: [
-      LEVEL,
-      { symbol: "n_0", value: k.QUADRATS_ADVISED, unit: "1", source: "osu-cover-crop-sampling" },
-    ],
-    sources: behind["quadrat-mass"],
-  },
-  "quadrat-counts": {
-    formulas: ["M = Σx_i / Σa_i", "SE² = n/(n−1) · Σ(x_i − M·a_i)² / (Σa_i)²", "M·exp(± t_{n−1}·SE / M)"],
-    constants: [LEVEL],
-    sources: behind["quadrat-counts"],
-  },
-  "quadrat-none-found": {
-    formulas: ["M_upper = −ln(α) / Σa_i"],
-    constants: [LEVEL],
-    sources: behind["quadrat-none-found"],
-  },
-  "frame-against-rows": {
-    formulas: ["e = n·s / w − 1"],
-    constants: [{ symbol: "e_0", value: k.FRAME_OFF, unit: "1", source: "own-rule" }],
-    sources: behind["frame-against-rows"],
-  },
-  "weed-statements": {
-    formulas: ["M ≥ M_s"],
-    constants: [],
-    sources: behind["weed-statements"],
-  },
-  "rolling-stage": {
-    formulas: ["Z_1 ≤ Z < Z_2"],
-    constants: [
-      { symbol: "Z_1", value: k.ROLL_FROM_ZADOKS, unit: "1", source: "mirsky-2009" },
-      { symbol: "Z_2", value: k.ROLL_BEFORE_ZADOKS, unit: "1", source: "early-milk" },
-    ],
-    sources: behind["rolling-stage"],
-  },
+  ...NITROGEN_METHODS,
+  ...SHELTER_METHODS,
+  ...COVER_CROP_METHODS,
 } as const satisfies Readonly<Record<string, Method>>;
