@@ -24,7 +24,9 @@ export type Unit =
   | "{money}/har/mm"
   | "kg/har/mm"
   | "mm/d"
-  | "m/s";
+  | "m/s"
+  | "L"
+  | "deg";
 
 /** What `n` counts: the things whose differences make the range. */
 export type SampledBy =
@@ -32,6 +34,7 @@ export type SampledBy =
   | "holes"
   | "marks"
   | "readings"
+  | "conditions"
   | "fixes"
   | "intervals"
   | "rings"
@@ -64,7 +67,12 @@ export interface Interval extends Bounds {
   readonly method: MethodId;
 }
 
-/** What stands behind any answer of this room. */
+/**
+ * What stands behind any answer of this room: whatever a screen would show as a number or as a finding is handed back
+ * with it. Building blocks, which only lead to an answer, hand back plain numbers: all of `statistics/`, the parts of
+ * evaporation in `water/` (air, sun, radiation, drying), the geometry of `position/` and `plan/`, the curves of
+ * `infiltration/models/`, and sizes (areas of holes and rings).
+ */
 export interface Worked {
   readonly n: number;
   readonly sampledBy: SampledBy;

@@ -203,7 +203,7 @@ test("whatever is asked of rings and water, every answer is a number or a reason
       // Points that are no number are left out of the mean; facts may quote what was asked.
       for (const result of said) if (result.ok) expect(numbersIn(result).every(Number.isFinite)).toBe(true);
       const rings = one.map((litres, at) => ({ id: String(at), strip: String(at % 2), litres }));
-      const order = finishFirst(rings, new Map(), water);
+      const { order } = finishFirst(rings, new Map(), water);
       expect(numbersIn(order).every(Number.isFinite)).toBe(true);
       expect(order.map(({ id }) => id).sort()).toEqual(rings.map(({ id }) => id).sort());
       const used = order.filter(({ enough }) => enough).reduce((sum, { litres }) => sum + (litres ?? 0), 0);

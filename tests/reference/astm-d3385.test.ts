@@ -39,5 +39,5 @@ it("350 mL inside and 1500 mL between the rings in 15 min: 19.81 and 28.29 mm/h,
   const flow = reached(sideFlow(reached(soakingOf(reading, set)), reached(soakingOf(reading, set, "outer"))));
   expect(flow.innerMmPerH).toBeCloseTo(19.8059, 4);
   expect(flow.betweenMmPerH).toBeCloseTo(28.2942, 4);
-  expect(flow.ratio).toBeCloseTo(1.429, 3);
+  expect(flow.value).toBeCloseTo(1.429, 3);
 });

@@ -23,7 +23,7 @@ describe("frames", () => {
   });
 
   it("45.72 cm over 15.24 cm is three rows, without error", () => {
-    expect(reached(frameError(0.4572, 0.1524))).toEqual({ fewestRows: 0, mostRows: 0 });
+    expect(reached(frameError(0.4572, 0.1524))).toMatchObject({ fewestRows: 0, mostRows: 0 });
   });
 });
 

@@ -7,7 +7,7 @@ import { curveNumberRunoff, curveNumberWhen } from "../../src/science/storm/curv
 import { reached } from "../unit/science/counts.ts";
 
 const inches = (rain: number, curveNumber: number): number =>
-  reached(curveNumberRunoff(rain * 25.4, curveNumber)).mm / 25.4;
+  reached(curveNumberRunoff(rain * 25.4, curveNumber)).value / 25.4;
 
 describe("runoff in inches", () => {
   it.each([
@@ -31,10 +31,10 @@ describe("runoff in inches", () => {
 });
 
 it("45 mm on 75: 6.9876 mm run off", () => {
-  expect(reached(curveNumberRunoff(45, 75)).mm).toBeCloseTo(6.9876, 4);
+  expect(reached(curveNumberRunoff(45, 75)).value).toBeCloseTo(6.9876, 4);
 });
 
 it("75 on dry and on wet ground: 55.8 and 87.3 (Chow, Maidment & Mays 1988, from memory)", () => {
-  expect(reached(curveNumberWhen(75, "dry"))).toBeCloseTo(55.8, 1);
-  expect(reached(curveNumberWhen(75, "wet"))).toBeCloseTo(87.3, 1);
+  expect(reached(curveNumberWhen(75, "dry")).value).toBeCloseTo(55.8, 1);
+  expect(reached(curveNumberWhen(75, "wet")).value).toBeCloseTo(87.3, 1);
 });

@@ -8,7 +8,7 @@ import { CURVE_NUMBERS, SOIL_GROUPS } from "../../src/science/storm/curve-number
 import { reached } from "../unit/science/counts.ts";
 
 const inches = (rain: number, curveNumber: number): number =>
-  reached(curveNumberRunoff(rain * 25.4, curveNumber)).mm / 25.4;
+  reached(curveNumberRunoff(rain * 25.4, curveNumber)).value / 25.4;
 
 it("example 2-1: 30 % at 61 and 70 % at 74 make 70, and 2.81 in of 6.0 run off", () => {
   const curveNumber = reached(
@@ -16,7 +16,7 @@ it("example 2-1: 30 % at 61 and 70 % at 74 make 70, and 2.81 in of 6.0 run off",
       { area: 30, curveNumber: 61 },
       { area: 70, curveNumber: 74 },
     ]),
-  );
+  ).value;
   expect(curveNumber).toBe(70);
   expect(inches(6, curveNumber)).toBeCloseTo(2.81, 2);
 });
@@ -31,7 +31,7 @@ it("example 2-3: 75 × 74 + 100 × 82 + 75 × 74 make 77, and 3.48 in run off", 
     { area: 100, curveNumber: 82 },
     { area: 75, curveNumber: 74 },
   ];
-  expect(reached(compositeCurveNumber(parts))).toBe(77);
+  expect(reached(compositeCurveNumber(parts)).value).toBe(77);
   expect(inches(6, 77)).toBeCloseTo(3.48, 2);
 });
 
@@ -59,7 +59,7 @@ it("row crops in group B: straight and poor against residue and good", () => {
   const covered = numberOf("straight-residue", "good");
   expect([bare, covered]).toEqual([81, 75]);
   const runoff = (rain: number, curveNumber: number): number =>
-    reached(curveNumberRunoff(rain, curveNumber)).mm;
+    reached(curveNumberRunoff(rain, curveNumber)).value;
   for (const [rain, poor, good] of [
     [25, 2.36, 0.7],
     [50, 14.85, 9.29],
@@ -84,7 +84,7 @@ it.each([
       CURVE_NUMBERS.find((row) => row.cover === "row" && row.treatment === treatment);
     expect(rowOf("straight")?.poor[at]).toBe(poor);
     expect(rowOf("straight-residue")?.good[at]).toBe(good);
-    const runoff = (curveNumber: number): number => reached(curveNumberRunoff(50, curveNumber)).mm;
+    const runoff = (curveNumber: number): number => reached(curveNumberRunoff(50, curveNumber)).value;
     expect(Math.abs(runoff(poor) - runoff(good) - saved)).toBeLessThan(0.006);
   },
 );

@@ -32,8 +32,8 @@ describe.each([
 
   it("has its area and takes its water", () => {
     expect(areaM2 * 1e4).toBeCloseTo(cm2, 2);
-    expect(reached(litresNeeded(set, 25.4)) * 1000).toBeCloseTo(perInchMl, 1);
-    expect(reached(litresNeeded(set, 1)) * 1000).toBeCloseTo(perMmMl, 3);
+    expect(reached(litresNeeded(set, 25.4)).value * 1000).toBeCloseTo(perInchMl, 1);
+    expect(reached(litresNeeded(set, 1)).value * 1000).toBeCloseTo(perMmMl, 3);
     expect((toSi(444, "mL") / areaM2) * 1000).toBeCloseTo(mmFrom444, 2);
   });
 });

@@ -34,6 +34,12 @@ export const INITIAL_SHARE = 0.2;
 export const RETENTION_SCALE_MM = 25_400;
 export const RETENTION_SHIFT_MM = 254;
 
+/** Curve numbers for ground drier and wetter than average: `4.2·CN/(10 − 0.058·CN)`, `23·CN/(10 + 0.13·CN)`. */
+export const DRY_CURVE_SCALE = 4.2;
+export const DRY_CURVE_BEND = 0.058;
+export const WET_CURVE_SCALE = 23;
+export const WET_CURVE_BEND = 0.13;
+
 /** Deepest rain and longest storm that are taken for possible: in mm and in minutes (ten days). Own rules. */
 export const DEEPEST_RAIN_MM = 2000;
 export const LONGEST_RAIN_MIN = 14_400;

@@ -83,6 +83,11 @@ export const weedSuppression = (
   });
 };
 
+/** Whether the stage is one for rolling; n counts the stage that was read. */
+export interface RollingTime extends Worked {
+  readonly when: "too-early" | "in-time" | "too-late";
+}
+
 /**
  * Whether a cereal cover crop stands at a stage for rolling.
  *
@@ -93,11 +98,18 @@ export const weedSuppression = (
  * Source: Mirsky et al. 2009 (from 61); early milk as the end, from memory.
  *
  * @example
- * rollingTime(67).value // => "in-time"
+ * rollingTime(67).value.when // => "in-time"
  */
-export const rollingTime = (zadoks: number): Result<"too-early" | "in-time" | "too-late"> => {
+export const rollingTime = (zadoks: number): Result<RollingTime> => {
   if (!(zadoks >= 0 && zadoks <= 99))
     return failed("science/out-of-bounds", { what: "stage", least: 0, most: 99 });
-  if (zadoks < ROLL_FROM_ZADOKS) return ok("too-early");
-  return ok(zadoks < ROLL_BEFORE_ZADOKS ? "in-time" : "too-late");
+  const methods = ["rolling-stage"] as const;
+  return ok({
+    when: zadoks < ROLL_FROM_ZADOKS ? "too-early" : zadoks < ROLL_BEFORE_ZADOKS ? "in-time" : "too-late",
+    n: 1,
+    sampledBy: "readings",
+    cautions: [{ code: "science/local-advice-first", facts: {} }],
+    methods,
+    sources: sourcesOf(methods),
+  });
 };

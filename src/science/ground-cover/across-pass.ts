@@ -1,6 +1,8 @@
 /** Cover by distance from the middle of the machine pass, from the order of the marks. */
 import { type Failed, failed, ok, type Result } from "../../record/result.ts";
 import { PASS_CLASSES } from "../constants.ts";
+import type { Worked } from "../estimate.ts";
+import { sourcesOfCover } from "../methods/behind/ground-cover.ts";
 
 /** One line in the order of its marks. */
 export interface OrderedLine {
@@ -23,6 +25,11 @@ export interface PassClass {
   readonly share: number | null;
 }
 
+/** Cover by distance from the middle of the pass; n counts the lines. */
+export interface AcrossPass extends Worked {
+  readonly classes: readonly PassClass[];
+}
+
 const problemOf = ({ markSpacingMm, angleToRowsDeg, firstMarkFromMiddleMm }: OrderedLine): Failed | null => {
   if (!(markSpacingMm > 0 && Number.isFinite(markSpacingMm)))
     return failed("science/not-a-length", { value: String(markSpacingMm) });
@@ -36,7 +43,8 @@ const problemOf = ({ markSpacingMm, angleToRowsDeg, firstMarkFromMiddleMm }: Ord
 /**
  * Cover in four equal classes from the middle of a pass out to its edge, both sides and all passes crossed
  * put together: `y = |x − W·round(x/W)|` with x the way across the rows. It shows residue thrown badly behind
- * a harvester. A class has few marks and its marks lie on few passes, so it is shown without a range.
+ * a harvester. A class has few marks and its marks lie on few passes, so it is shown without a range and says so
+ * (`science/classes-without-a-range`).
  *
  * @param lines lines of one strip, each with its marks in order
  * @param passWidthMm working width of the machine, above 0
@@ -49,10 +57,7 @@ const problemOf = ({ markSpacingMm, angleToRowsDeg, firstMarkFromMiddleMm }: Ord
  * coverAcrossPass([{ marks: [true, false, true], markSpacingMm: 1000, angleToRowsDeg: 90,
  *   firstMarkFromMiddleMm: 0 }], 8000); // marks at 0, 1 and 2 m from the middle
  */
-export const coverAcrossPass = (
-  lines: readonly OrderedLine[],
-  passWidthMm: number,
-): Result<readonly PassClass[]> => {
+export const coverAcrossPass = (lines: readonly OrderedLine[], passWidthMm: number): Result<AcrossPass> => {
   if (!(passWidthMm > 0 && Number.isFinite(passWidthMm)))
     return failed("science/not-a-length", { value: String(passWidthMm) });
   const width = passWidthMm / 2 / PASS_CLASSES;
@@ -75,13 +80,19 @@ export const coverAcrossPass = (
     }
   }
   if (classes.every(({ marks }) => marks === 0)) return failed("science/no-marks-read");
-  return ok(
-    classes.map(({ hits, marks }, place) => ({
+  const methods = ["across-pass"] as const;
+  return ok({
+    classes: classes.map(({ hits, marks }, place) => ({
       fromMm: place * width,
       toMm: (place + 1) * width,
       hits,
       marks,
       share: marks === 0 ? null : hits / marks,
     })),
-  );
+    n: lines.filter(({ marks }) => marks.some((hit) => hit !== null)).length,
+    sampledBy: "lines",
+    cautions: [{ code: "science/classes-without-a-range", facts: {} }],
+    methods,
+    sources: sourcesOfCover(methods),
+  });
 };

@@ -1,7 +1,8 @@
 /** Whether a line lies so that its marks can see the whole row and the whole machine pass. */
 import { failed, ok, type Result } from "../../record/result.ts";
 import { MOST_MARKS, WIDEST_GAP_SHARE } from "../constants.ts";
-import type { Caution } from "../estimate.ts";
+import type { Caution, Worked } from "../estimate.ts";
+import { sourcesOfCover } from "../methods/behind/ground-cover.ts";
 
 /** Lengths in millimetres; null where nobody has said it. */
 export interface LineLayout {
@@ -13,12 +14,12 @@ export interface LineLayout {
   readonly passWidthMm: number | null;
 }
 
-export interface LayoutCheck {
+/** What a line can see as it lies; n counts its marks. */
+export interface LayoutCheck extends Worked {
   /** How far the line reaches across the rows, from its first mark to its last. */
   readonly acrossMm: number;
   /** Widest stretch between two rows that no mark falls on, as a share of the row spacing; null without one. */
   readonly widestGapShare: number | null;
-  readonly cautions: readonly Caution[];
 }
 
 /** From a thousandth of a millimetre to a thousand kilometres: what lies outside is a slip of the pen. */
@@ -79,5 +80,14 @@ export const checkLayout = (layout: LineLayout): Result<LayoutCheck> => {
     });
   if (passWidthMm !== null && acrossMm < passWidthMm * (1 - 1e-9))
     cautions.push({ code: "science/less-than-one-pass", facts: { acrossMm, passWidthMm } });
-  return ok({ acrossMm, widestGapShare: gap, cautions });
+  const methods = ["in-step"] as const;
+  return ok({
+    acrossMm,
+    widestGapShare: gap,
+    n: marks,
+    sampledBy: "marks",
+    cautions,
+    methods,
+    sources: sourcesOfCover(methods),
+  });
 };

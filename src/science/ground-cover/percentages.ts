@@ -1,11 +1,18 @@
 /** Whole percentages that a reader can add up. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import type { Worked } from "../estimate.ts";
+import { sourcesOfCover } from "../methods/behind/ground-cover.ts";
+
+/** Whole percent of every part; n counts the marks that were shared out. */
+export interface Percentages<K extends string> extends Worked {
+  readonly percent: Readonly<Record<K, number>>;
+}
 
 /**
  * Whole percent for every part, summing to 100: each is rounded down, and the points left over go to the
  * parts with the largest remainders. Equal remainders: the larger part first, then the one named first.
  *
- * @param counts amounts of any unit, 0 or more
+ * @param counts marks of every kind, 0 or more
  * @returns `science/nothing-read` when all are 0, there are none, or they are too
  * large to be added up, `science/not-a-count` for a negative or
  * not finite one
@@ -13,11 +20,11 @@ import { failed, ok, type Result } from "../../record/result.ts";
  * Source: largest-remainder rounding, common practice.
  *
  * @example
- * percentagesThatSum({ residue: 1, green: 1, bare: 1 }); // 34, 33, 33
+ * percentagesThatSum({ residue: 1, green: 1, bare: 1 }).value.percent.residue // => 34
  */
 export const percentagesThatSum = <K extends string>(
   counts: Readonly<Record<K, number>>,
-): Result<Readonly<Record<K, number>>> => {
+): Result<Percentages<K>> => {
   const entries = Object.entries<number>(counts) as [K, number][];
   const bad = entries.find(([, count]) => !(Number.isFinite(count) && count >= 0));
   if (bad !== undefined) return failed("science/not-a-count", { field: bad[0], count: String(bad[1]) });
@@ -36,10 +43,15 @@ export const percentagesThatSum = <K extends string>(
       .slice(0, left)
       .map((part) => part.key),
   );
-  return ok(
-    Object.fromEntries(parts.map(({ key, floor }) => [key, floor + (raised.has(key) ? 1 : 0)])) as Record<
-      K,
-      number
-    >,
-  );
+  const methods = ["whole-percent"] as const;
+  return ok({
+    percent: Object.fromEntries(
+      parts.map(({ key, floor }) => [key, floor + (raised.has(key) ? 1 : 0)]),
+    ) as Record<K, number>,
+    n: sum,
+    sampledBy: "marks",
+    cautions: [],
+    methods,
+    sources: sourcesOfCover(methods),
+  });
 };

@@ -1,21 +1,18 @@
 /** A double ring: whether water went sideways. */
 import { failed, ok, type Result } from "../../record/result.ts";
 import { SIDE_FLOW_RATIO } from "../constants.ts";
-import type { Caution } from "../estimate.ts";
+import type { Caution, Estimate } from "../estimate.ts";
 import { type MethodId, sourcesOf } from "../methods.ts";
-import type { SourceId } from "../sources.ts";
 import type { SoakPiece } from "./pieces.ts";
 import type { Soaking } from "./soaking.ts";
 
-/** What went in between the rings, against what went in inside the inner one. The inner ring is the result. */
-export interface SideFlow {
+/**
+ * What went in between the rings over what went in inside the inner one, as a share. The inner ring is the result.
+ * One double ring is one point, so there is no range.
+ */
+export interface SideFlow extends Estimate {
   readonly innerMmPerH: number;
   readonly betweenMmPerH: number;
-  /** Between the rings over inside. */
-  readonly ratio: number;
-  readonly cautions: readonly Caution[];
-  readonly methods: readonly MethodId[];
-  readonly sources: readonly SourceId[];
 }
 
 /** Depth per hour over the time that two rings were both read. */
@@ -50,7 +47,7 @@ const spanOf = ({ pieces, zeroMs }: Soaking): { from: number; to: number } | nul
  * a rule of this product.
  *
  * @example
- * sideFlow(inner, outer); // { innerMmPerH: 19.8, betweenMmPerH: 28.3, ratio: 1.43, cautions: [] }
+ * sideFlow(inner, outer); // { value: 1.43, unit: "1", n: 1, innerMmPerH: 19.8, betweenMmPerH: 28.3, cautions: [] }
  */
 export const sideFlow = (inner: Soaking, outer: Soaking): Result<SideFlow> => {
   const a = spanOf(inner);
@@ -69,6 +66,17 @@ export const sideFlow = (inner: Soaking, outer: Soaking): Result<SideFlow> => {
     ratio > SIDE_FLOW_RATIO
       ? [{ code: "science/side-flow", facts: { ratio: Math.round(ratio * 10) / 10 } }]
       : [];
-  const methods: MethodId[] = ["ring-side-flow"];
-  return ok({ innerMmPerH, betweenMmPerH, ratio, cautions, methods, sources: sourcesOf(methods) });
+  const methods: MethodId[] = [...new Set([...inner.methods, ...outer.methods]), "ring-side-flow"];
+  return ok({
+    value: ratio,
+    unit: "1",
+    n: 1,
+    sampledBy: "rings",
+    range: failed("science/one-ring-only"),
+    cautions,
+    methods,
+    sources: sourcesOf(methods),
+    innerMmPerH,
+    betweenMmPerH,
+  });
 };

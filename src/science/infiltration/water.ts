@@ -4,21 +4,24 @@ import { failed, ok, type Result } from "../../record/result.ts";
 import type { InRing } from "../../record/ring/entries.ts";
 import type { RingEvent, RingReading } from "../../record/ring/events.ts";
 import { compareText } from "../../record/stamp.ts";
+import type { Caution, Estimate, Worked } from "../estimate.ts";
+import { sourcesOf } from "../methods.ts";
 import { type RingSet, rimToSoilMm, ringArea, type Sizes } from "./ring-set.ts";
 import { type RulerLevel, rulerLevelOf } from "./ruler.ts";
 
 /** A litre on a square metre is a millimetre. */
 const LITRES_PER_M3 = 1000;
 
-/** Water that went into rings. */
-export interface WaterUsed {
-  /** 1 L weighs 1 kg, for the caution on lifting. */
-  readonly litres: number;
+/** How the litres of an answer are known. */
+interface HowKnown {
   /** Some of it was not measured: it is reckoned from the levels of the ruler. */
   readonly reckoned: boolean;
   /** More went in, and nothing that was read says how much. */
   readonly more: boolean;
 }
+
+/** Litres that went into rings; 1 L weighs 1 kg, for the caution on lifting. */
+export interface WaterUsed extends Estimate, HowKnown {}
 
 /** A ring of which the litres are asked. */
 export interface RingWater {
@@ -26,10 +29,32 @@ export interface RingWater {
   readonly set: RingSet;
 }
 
-/** No water at all. */
-export const NOTHING_USED: WaterUsed = { litres: 0, reckoned: false, more: false };
+interface Litres extends HowKnown {
+  readonly litres: number;
+}
 
-const together = (a: WaterUsed, b: WaterUsed): WaterUsed => ({
+const NOTHING: Litres = { litres: 0, reckoned: false, more: false };
+
+const WATER_METHODS = ["ring-water"] as const;
+
+/** Litres as an answer: no sample stands behind them, so there is no range. */
+const answer = (
+  litres: number,
+  rings: number,
+  noRange: Caution["code"],
+  cautions: readonly Caution[],
+): Estimate => ({
+  value: litres,
+  unit: "L",
+  n: rings,
+  sampledBy: "rings",
+  range: failed(noRange),
+  cautions,
+  methods: WATER_METHODS,
+  sources: sourcesOf(WATER_METHODS),
+});
+
+const together = (a: Litres, b: Litres): Litres => ({
   litres: a.litres + b.litres,
   reckoned: a.reckoned || b.reckoned,
   more: a.more || b.more,
@@ -56,17 +81,17 @@ const riseMm = (before: RulerLevel | null, now: RulerLevel, set: RingSet): numbe
   return upMm === null || (upMm <= 0 && now.afterRefill) ? null : Math.max(0, upMm);
 };
 
-const litresOfRing = ({ reading, set }: RingWater, ring: InRing): WaterUsed => {
+const litresOfRing = ({ reading, set }: RingWater, ring: InRing): Litres => {
   const area = ringArea(set, ring);
   // From rim to ground is measured at the inner ring; the outer one may stand higher.
   const rimMm = ring === "inner" ? rimToSoilMm(set) : null;
-  let used = NOTHING_USED;
+  let used = NOTHING;
   let before: RulerLevel | null = null;
   let measured = false;
   for (const event of reading.events) {
     if (event.ring !== ring) continue;
     if (event.type === "pour") {
-      used = together(used, { ...NOTHING_USED, litres: measuredLitres(event) });
+      used = together(used, { ...NOTHING, litres: measuredLitres(event) });
       measured = true;
       continue;
     }
@@ -89,10 +114,11 @@ const litresOfRing = ({ reading, set }: RingWater, ring: InRing): WaterUsed => {
  * little too few, because some soaks in meanwhile. Down from the rim the first level is a depth only where the
  * distance from rim to ground was measured.
  *
- * @returns `more` when water went in that nothing tells of, also for an outer ring of which nothing was read
+ * @returns litres; `more` when water went in that nothing tells of, also for an outer ring of which nothing was read.
+ * No range (`science/exact-by-definition`, or `science/water-partly-reckoned` where some was not measured). No rings, 0
  */
-export const litresUsed = (rings: readonly RingWater[]): WaterUsed =>
-  rings
+export const litresUsed = (rings: readonly RingWater[]): WaterUsed => {
+  const { litres, reckoned, more } = rings
     .map((ring) => {
       const inner = litresOfRing(ring, "inner");
       const outer = litresOfRing(ring, "outer");
@@ -102,39 +128,48 @@ export const litresUsed = (rings: readonly RingWater[]): WaterUsed =>
         !ring.reading.events.some((event) => event.ring === "outer");
       return together(inner, unread ? { ...outer, more: true } : outer);
     })
-    .reduce(together, NOTHING_USED);
+    .reduce(together, NOTHING);
+  const noRange = reckoned || more ? "science/water-partly-reckoned" : "science/exact-by-definition";
+  return { ...answer(litres, rings.length, noRange, []), reckoned, more };
+};
 
 /**
  * Litres for a depth of water in a ring, and in the space around it when it is a double ring.
  *
  * @param depthMm above 0
- * @returns `science/not-a-length` for a depth that is 0, negative or not finite, else as `ringArea`
+ * @returns litres without a range; `science/not-a-length` for a depth that is 0, negative or not finite, else as `ringArea`
  *
  * @example
- * litresNeeded({ insideM: [0.1524, null], outerInsideM: null, innerOutsideM: null }, 25.4).value // => ≈ 0.4633
+ * litresNeeded({ insideM: [0.1524, null], outerInsideM: null, innerOutsideM: null }, 25.4).value.value // => ≈ 0.4633
  */
-export const litresNeeded = (set: Sizes, depthMm: number): Result<number> => {
+export const litresNeeded = (set: Sizes, depthMm: number): Result<Estimate> => {
   if (!(depthMm > 0 && Number.isFinite(depthMm)))
     return failed("science/not-a-length", { value: String(depthMm) });
   const inner = ringArea(set, "inner");
   if (!inner.ok) return inner;
-  if (set.outerInsideM === null) return ok(inner.value.areaM2 * depthMm);
-  const between = ringArea(set, "outer");
-  return between.ok ? ok((inner.value.areaM2 + between.value.areaM2) * depthMm) : between;
+  const between = set.outerInsideM === null ? null : ringArea(set, "outer");
+  if (between?.ok === false) return between;
+  const areas = between === null ? [inner.value] : [inner.value, between.value];
+  const litres = areas.reduce((sum, { areaM2 }) => sum + areaM2, 0) * depthMm;
+  const cautions = areas.flatMap((area) => area.cautions);
+  return ok(answer(litres, 1, "science/exact-by-definition", cautions));
 };
 
 /**
- * Litres that a ring will still take if it goes on at its present rate.
+ * Litres that a ring will still take if it goes on at its present rate, which is why there is no range
+ * (`science/rests-on-present-rate`).
  *
  * @param mmPerH 0 or more
  * @param minutes that it still has to run; 0 or fewer need nothing
  * @returns as `litresNeeded`; `science/no-number` for a rate or time that is negative or not finite
  */
-export const litresToGo = (set: Sizes, mmPerH: number, minutes: number): Result<number> => {
+export const litresToGo = (set: Sizes, mmPerH: number, minutes: number): Result<Estimate> => {
   const depthMm = (mmPerH * minutes) / 60;
   if (!(mmPerH >= 0 && Number.isFinite(mmPerH) && Number.isFinite(minutes)))
     return failed("science/no-number");
-  return depthMm > 0 ? litresNeeded(set, depthMm) : ok(0);
+  const needed =
+    depthMm > 0 ? litresNeeded(set, depthMm) : ok(answer(0, 1, "science/rests-on-present-rate", []));
+  return needed.ok ? ok({ ...needed.value, range: failed("science/rests-on-present-rate") }) : needed;
 };
 
 /** A ring that still runs, for choosing. */
@@ -154,6 +189,11 @@ export interface FinishOrder {
   readonly enough: boolean;
 }
 
+/** The order in which to finish rings; n counts the rings that still run. */
+export interface FinishPlan extends Worked {
+  readonly order: readonly FinishOrder[];
+}
+
 /**
  * Which rings to finish first when water runs short: next always one of the strip with the fewest finished
  * rings, since a comparison is as good as its poorer side; of that strip the ring that takes the least water.
@@ -167,7 +207,7 @@ export const finishFirst = (
   rings: readonly RingToFinish[],
   finished: ReadonlyMap<string, number>,
   litresLeft: number,
-): readonly FinishOrder[] => {
+): FinishPlan => {
   const known = (litres: number): number =>
     Number.isFinite(litres) && litres >= 0 ? litres : Number.POSITIVE_INFINITY;
   const waiting = [...rings].sort((a, b) =>
@@ -192,5 +232,6 @@ export const finishFirst = (
     done.set(ring.strip, (done.get(ring.strip) ?? 0) + 1);
     order.push({ id: ring.id, litres: isKnown ? litres : null, enough });
   }
-  return order;
+  const methods = ["ring-water", "finish-first"] as const;
+  return { order, n: rings.length, sampledBy: "rings", cautions: [], methods, sources: sourcesOf(methods) };
 };

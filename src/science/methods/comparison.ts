@@ -149,6 +149,11 @@ export const COMPARISON_METHODS = {
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }],
     sources: behind["whole-years"],
   },
+  "bootstrap-percentile": {
+    formulas: ["q_low = α/2", "q_high = 1 − α/2"],
+    constants: [{ symbol: "n_few", value: constant.FEW_TO_RESAMPLE, unit: "1", source: "own-rule" }],
+    sources: behind["bootstrap-percentile"],
+  },
   "bootstrap-bca": {
     formulas: [
       "Φ(z_0) = q",

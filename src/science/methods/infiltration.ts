@@ -84,6 +84,16 @@ export const INFILTRATION_METHODS = {
     constants: [{ symbol: "q_max", value: constant.SIDE_FLOW_RATIO, unit: "1", source: "own-rule" }],
     sources: behind["ring-side-flow"],
   },
+  "ring-water": {
+    formulas: ["V = ΣV_i", "V = A·h", "V = A·r·Δt / 60"],
+    constants: [],
+    sources: behind["ring-water"],
+  },
+  "finish-first": {
+    formulas: ["V_j ≤ W − ΣV_i"],
+    constants: [],
+    sources: behind["finish-first"],
+  },
   "rings-geometric-mean": {
     formulas: ["ḡ = exp(Σ ln(x_i) / n)"],
     constants: [],

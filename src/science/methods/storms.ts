@@ -167,4 +167,18 @@ export const STORMS_METHODS = {
     ],
     sources: behind["curve-number"],
   },
+  "curve-number-of-ground": {
+    formulas: [
+      "CN = Σ(A_i·CN_i) / ΣA_i",
+      "CN_dry = d_1·CN / (10 − d_2·CN)",
+      "CN_wet = w_1·CN / (10 + w_2·CN)",
+    ],
+    constants: [
+      { symbol: "d_1", value: storm.DRY_CURVE_SCALE, unit: "1", source: "chow-1988" },
+      { symbol: "d_2", value: storm.DRY_CURVE_BEND, unit: "1", source: "chow-1988" },
+      { symbol: "w_1", value: storm.WET_CURVE_SCALE, unit: "1", source: "chow-1988" },
+      { symbol: "w_2", value: storm.WET_CURVE_BEND, unit: "1", source: "chow-1988" },
+    ],
+    sources: behind["curve-number-of-ground"],
+  },
 } as const satisfies Readonly<Record<string, Method>>;

@@ -74,19 +74,25 @@ export const STRAW_METHODS = {
       "W = R / R_0",
       "D = Σ min(F, W)",
       "f = 1 − exp(−k·D)",
-      "S = exp(−k_s·(D − B))",
     ],
     constants: [
       { symbol: "A", value: constant.ROT_SHIFT_C, unit: "Cel", source: "stroo-1989" },
       { symbol: "T_0", value: constant.ROT_BEST_C, unit: "Cel", source: "stroo-1989" },
       { symbol: "R_0", value: constant.WET_HALF_MONTH_MM, unit: "mm", source: "half-month-rain" },
       { symbol: "d_R", value: constant.HALF_MONTH_DAYS, unit: "d", source: "half-month-rain" },
-      { symbol: "B", value: constant.STEMS_STAND_DAYS, unit: "d", source: "steiner-1994" },
       table("k", 17, "decay-rates"),
-      table("k_s", 4, "steiner-1994"),
       ASIDE,
     ],
     sources: behind["residue-decay"],
+  },
+  "stems-standing": {
+    formulas: ["S = exp(−k·(D − B))"],
+    constants: [
+      { symbol: "B", value: constant.STEMS_STAND_DAYS, unit: "d", source: "steiner-1994" },
+      table("k", 4, "steiner-1994"),
+      ASIDE,
+    ],
+    sources: behind["stems-standing"],
   },
   "mass-left": {
     formulas: ["M_end = M·(1 − f)"],

@@ -1,5 +1,6 @@
 /** Readings of marked spots over the harvest years: one value a year for each spot and season. */
-import type { Caution, Unit } from "../estimate.ts";
+import type { Caution, Unit, Worked } from "../estimate.ts";
+import { sourcesOf } from "../methods.ts";
 import {
   type ConditionName,
   type Conditions,
@@ -88,23 +89,31 @@ export const seriesOf = (
 /** Years are meant to differ here. */
 const APART: readonly ConditionName[] = ["harvestYears"];
 
+/** Visits that are unlike the last one; n counts all of them. */
+export interface UnlikeYears extends Worked {
+  readonly visits: readonly { readonly visit: number; readonly unlike: readonly Unlikeness[] }[];
+}
+
 /**
  * In which ways earlier visits are unlike the last one: season window, method, size of the ring, depth of the
  * hole and all else that `unlikenesses` looks at, without the harvest year.
  *
  * @param visits conditions of each visit, in the order of time
- * @returns per earlier visit its place in the order and the unlikenesses; empty when all are alike or there is one
+ * @returns per earlier visit its place in the order and the unlikenesses; none when all are alike or there is one
  *
  * @example
- * unlikeOverYears([]) // => []
+ * unlikeOverYears([]).visits // => []
  */
-export const unlikeOverYears = (
-  visits: readonly Conditions[],
-): readonly { readonly visit: number; readonly unlike: readonly Unlikeness[] }[] => {
+export const unlikeOverYears = (visits: readonly Conditions[]): UnlikeYears => {
   const last = visits.at(-1);
-  if (last === undefined) return [];
-  return visits.slice(0, -1).flatMap((conditions, visit) => {
-    const unlike = unlikenesses(conditions, last, APART);
-    return unlike.length > 0 ? [{ visit, unlike }] : [];
-  });
+  const before = last === undefined ? [] : visits.slice(0, -1).map((one) => unlikenesses(one, last, APART));
+  const methods = ["like-with-like"] as const;
+  return {
+    visits: before.flatMap(({ unlike }, visit) => (unlike.length > 0 ? [{ visit, unlike }] : [])),
+    n: visits.length,
+    sampledBy: "years",
+    cautions: [...new Map(before.flatMap((one) => one.cautions.map((said) => [said.code, said]))).values()],
+    methods,
+    sources: sourcesOf(methods),
+  };
 };

@@ -1,5 +1,7 @@
 /** True and magnetic bearings. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import type { Estimate } from "../estimate.ts";
+import { sourcesOf } from "../methods.ts";
 
 /**
  * An angle as a bearing, 0 up to 360 without 360 itself. Two remainders, so that a hair below 0 comes out as 0 and
@@ -12,10 +14,20 @@ import { failed, ok, type Result } from "../../record/result.ts";
  */
 export const wrapped360 = (degrees: number): number => (((degrees % 360) + 360) % 360) + 0;
 
-const turnedBy = (bearingDeg: number, declinationDeg: number, sign: 1 | -1): Result<number> => {
+const turnedBy = (bearingDeg: number, declinationDeg: number, sign: 1 | -1): Result<Estimate> => {
   if (!Number.isFinite(bearingDeg)) return failed("science/not-a-bearing");
   if (!(Math.abs(declinationDeg) <= 180)) return failed("science/not-a-declination");
-  return ok(wrapped360(bearingDeg + sign * declinationDeg));
+  const methods = ["true-magnetic"] as const;
+  return ok({
+    value: wrapped360(bearingDeg + sign * declinationDeg),
+    unit: "deg",
+    n: 1,
+    sampledBy: "readings",
+    range: failed("science/exact-by-definition"),
+    cautions: [],
+    methods,
+    sources: sourcesOf(methods),
+  });
 };
 
 /**
@@ -24,14 +36,14 @@ const turnedBy = (bearingDeg: number, declinationDeg: number, sign: 1 | -1): Res
  *
  * @param magneticDeg any finite number
  * @param declinationDeg east above 0, west below; at most 180 either way
- * @returns 0 up to 360; `science/not-a-bearing`, `science/not-a-declination`
+ * @returns 0 up to 360, without a range: of how well the compass was read nothing is known. `science/not-a-bearing`, `science/not-a-declination`
  *
  * Source: definition of declination (D positive east), as of the World Magnetic Model.
  *
  * @example
- * trueFromMagnetic(45, 10) // => { ok: true, value: 55 }
+ * trueFromMagnetic(45, 10).value.value // => 55
  */
-export const trueFromMagnetic = (magneticDeg: number, declinationDeg: number): Result<number> =>
+export const trueFromMagnetic = (magneticDeg: number, declinationDeg: number): Result<Estimate> =>
   turnedBy(magneticDeg, declinationDeg, 1);
 
 /**
@@ -40,7 +52,7 @@ export const trueFromMagnetic = (magneticDeg: number, declinationDeg: number): R
  * @returns as `trueFromMagnetic`, which it undoes
  *
  * @example
- * magneticFromTrue(5, 10) // => { ok: true, value: 355 }
+ * magneticFromTrue(5, 10).value.value // => 355
  */
-export const magneticFromTrue = (trueDeg: number, declinationDeg: number): Result<number> =>
+export const magneticFromTrue = (trueDeg: number, declinationDeg: number): Result<Estimate> =>
   turnedBy(trueDeg, declinationDeg, -1);

@@ -1,7 +1,8 @@
 /** Which fields may be meant by a position. */
 import { failed, ok, type Result } from "../../record/result.ts";
 import { FIELD_NEAR_M } from "../constants/plans.ts";
-import type { Caution } from "../estimate.ts";
+import type { Caution, Worked } from "../estimate.ts";
+import { sourcesOf } from "../methods.ts";
 import { boundaryOf } from "./boundary.ts";
 import { isPlace, type LatitudeLongitude, roughDistanceM } from "./distance.ts";
 import { inField } from "./in-field.ts";
@@ -23,6 +24,12 @@ export interface FieldNear {
   readonly by: "boundary" | "measurements";
   /** Why its boundary could not be used. */
   readonly cautions: readonly Caution[];
+}
+
+/** The fields that may be meant; n counts the one position that they are measured from. */
+export interface FieldsNear extends Worked {
+  /** Nearest first. */
+  readonly fields: readonly FieldNear[];
 }
 
 const near = (place: LatitudeLongitude, { id, boundary, measuredAt }: FieldPlaces): FieldNear => {
@@ -55,18 +62,27 @@ const near = (place: LatitudeLongitude, { id, boundary, measuredAt }: FieldPlace
  * @example
  * const here = { latitudeDeg: 52, longitudeDeg: 5 };
  * const fields = [{ id: "a", boundary: null, measuredAt: [{ latitudeDeg: 52.001, longitudeDeg: 5 }] }];
- * fieldsNear(here, fields, 3).value[0].distanceM // => ≈ 111.27
+ * fieldsNear(here, fields, 3).value.fields[0].distanceM // => ≈ 111.27
  */
 export const fieldsNear = (
   place: LatitudeLongitude,
   fields: readonly FieldPlaces[],
   most: number,
-): Result<readonly FieldNear[]> => {
+): Result<FieldsNear> => {
   if (!isPlace(place)) return failed("science/not-a-place");
   if (!(Number.isSafeInteger(most) && most > 0)) return failed("science/not-a-count");
   const all = fields
     .map((field) => near(place, field))
     .filter(({ distanceM }) => distanceM <= FIELD_NEAR_M)
     .sort((a, b) => a.distanceM - b.distanceM || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0));
-  return ok(all.slice(0, most));
+  const offered = all.slice(0, most);
+  const methods = ["fields-near"] as const;
+  return ok({
+    fields: offered,
+    n: 1,
+    sampledBy: "fixes",
+    cautions: offered.flatMap(({ cautions }) => cautions),
+    methods,
+    sources: sourcesOf(methods),
+  });
 };

@@ -6,7 +6,6 @@ import {
   ROT_BEST_C,
   ROT_SHIFT_C,
   SINGLE_FIGURE_SPREAD,
-  STEMS_STAND_DAYS,
   WET_HALF_MONTH_MM,
 } from "../constants/straw.ts";
 import type { Caution } from "../estimate.ts";
@@ -224,28 +223,3 @@ export const massLeft = (mass: Ranged, loss: Ranged): Result<Ranged> => {
     ),
   );
 };
-
-/** Per decomposition day, beyond the 17.5th. */
-const STEM_RATES = {
-  oats: 0.284,
-  barley: 0.176,
-  "winter-wheat": 0.169,
-  "spring-wheat": 0.116,
-} as const satisfies Partial<Record<ResidueCrop, number>>;
-
-/**
- * Share of the stems that still stand: all until 17.5 decomposition days, then `exp(−k·(D − 17.5))`.
- *
- * @param crop oats, barley, winter or spring wheat
- * @param days decomposition days since harvest, 0 or more
- * @returns a share; `science/no-number` for days that are negative or not finite
- *
- * Source: Steiner et al. 1994.
- *
- * @example
- * stemsStanding("winter-wheat", 20).value // => ≈ 0.6554
- */
-export const stemsStanding = (crop: keyof typeof STEM_RATES, days: number): Result<number> =>
-  days >= 0 && Number.isFinite(days)
-    ? ok(Math.exp(-STEM_RATES[crop] * Math.max(0, days - STEMS_STAND_DAYS)))
-    : failed("science/no-number");

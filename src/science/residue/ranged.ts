@@ -40,6 +40,7 @@ export type AssumptionName =
   | "straw-length"
   | "straw-per-grain"
   | "straw-price"
+  | "stem-rate"
   | "stem-shape"
   | "washed-out"
   | "wetness"

@@ -1,6 +1,7 @@
 /** Is it like with like? What has to be said before two sets of readings are compared. */
 import { UNLIKE_EFFORT, UNLIKE_SHARE, UNLIKE_SIZE } from "../constants/comparison.ts";
-import type { Caution } from "../estimate.ts";
+import type { Caution, Worked } from "../estimate.ts";
+import { sourcesOf } from "../methods.ts";
 
 /**
  * Under which conditions a set of readings was taken. Each holds one value for every reading of which it is
@@ -35,6 +36,12 @@ export interface Unlikeness {
   /** It was asked on one side only, so nobody can know. */
   readonly notKnown: boolean;
   readonly caution: Caution;
+}
+
+/** All ways in which two sets are unlike; n counts the conditions that were asked on one side at least. */
+export interface Likeness extends Worked {
+  /** Empty when all is alike. */
+  readonly unlike: readonly Unlikeness[];
 }
 
 const CODES: Readonly<Record<ConditionName, Caution["code"]>> = {
@@ -111,7 +118,7 @@ const alike = (
  * passed over.
  *
  * @param apart conditions that are meant to differ, as the harvest year over the years
- * @returns empty when all is alike. What was asked on one side only comes as `science/likeness-not-known`; what was
+ * @returns no unlikeness when all is alike. What was asked on one side only comes as `science/likeness-not-known`; what was
  * asked on neither is passed over
  *
  * Source: a rule of this product.
@@ -119,20 +126,32 @@ const alike = (
  * @example
  * const ring = { places: ["in-row"], mulchInRing: ["kept"], pours: ["later"], wetness: ["moist"], ways: ["ruler"],
  *   sizesM: [0.3], depthsM: null, personMinutes: null, seasons: ["spring"], harvestYears: [2026] };
- * unlikenesses(ring, { ...ring, mulchInRing: ["removed"] })[0].about // => "mulchInRing"
+ * unlikenesses(ring, { ...ring, mulchInRing: ["removed"] }).unlike[0].about // => "mulchInRing"
  */
 export const unlikenesses = (
   a: Conditions,
   b: Conditions,
   apart: readonly ConditionName[] = [],
-): readonly Unlikeness[] =>
-  ORDER.flatMap((about): readonly Unlikeness[] => {
+): Likeness => {
+  let looked = 0;
+  const unlike = ORDER.flatMap((about): readonly Unlikeness[] => {
     if (apart.includes(about)) return [];
     const [one, other] = [usable(a[about] ?? []), usable(b[about] ?? [])];
     if (one.length === 0 && other.length === 0) return [];
+    looked++;
     if (one.length === 0 || other.length === 0)
       return [{ about, notKnown: true, caution: { code: "science/likeness-not-known", facts: { about } } }];
     return alike(about, one, other)
       ? []
       : [{ about, notKnown: false, caution: { code: CODES[about], facts: {} } }];
   });
+  const methods = ["like-with-like"] as const;
+  return {
+    unlike,
+    n: looked,
+    sampledBy: "conditions",
+    cautions: unlike.map(({ caution }) => caution),
+    methods,
+    sources: sourcesOf(methods),
+  };
+};

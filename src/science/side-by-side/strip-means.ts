@@ -1,16 +1,17 @@
 /** Spots inside one strip are sub-samples: one number per strip before strips are compared. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import type { Caution } from "../estimate.ts";
+import type { Caution, Worked } from "../estimate.ts";
+import { sourcesOf } from "../methods.ts";
 import { type Intraclass, intraclass } from "../statistics/intraclass.ts";
 import { sumOf } from "../statistics/sample.ts";
 import { type Scale, type Seen, shownOn, workedWith } from "./scale.ts";
 
-export interface StripMeans {
+/** n counts the spots. */
+export interface StripMeans extends Worked {
   /** One value per strip, geometric where ratios are compared, in the order given. */
   readonly strips: readonly { readonly label: string; readonly value: number; readonly spots: number }[];
   /** How alike the spots of one strip are, or why that is not known. */
   readonly alike: Result<Intraclass>;
-  readonly cautions: readonly Caution[];
 }
 
 /**
@@ -57,5 +58,14 @@ export const meansOfStrips = (
           },
         ]
       : [];
-  return ok({ strips: means, alike, cautions });
+  const methods = ["spots-alike"] as const;
+  return ok({
+    strips: means,
+    alike,
+    n: spots,
+    sampledBy: "spots",
+    cautions,
+    methods,
+    sources: sourcesOf(methods),
+  });
 };

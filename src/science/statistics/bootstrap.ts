@@ -1,7 +1,7 @@
 /** Ranges from samples drawn anew out of the samples in hand. */
 import { failed, ok, type Result } from "../../record/result.ts";
 import { FEW_TO_RESAMPLE } from "../constants/comparison.ts";
-import type { Bounds, Caution } from "../estimate.ts";
+import type { Caution, Interval } from "../estimate.ts";
 import { normalProbability, normalQuantile } from "./distributions.ts";
 import { atRank } from "./quantile.ts";
 import { seeded } from "./seeded.ts";
@@ -130,15 +130,21 @@ export const resample = (
 };
 
 /** A range from samples drawn anew, with what it does not reach. */
-export interface ResampledRange extends Bounds {
+export interface ResampledRange extends Interval {
   readonly cautions: readonly Caution[];
 }
 
-const between = ({ values, groups }: Resampled, low: number, high: number): ResampledRange => {
+const between = (
+  { values, groups }: Resampled,
+  [low, high]: readonly [number, number],
+  made: Pick<Interval, "level" | "method">,
+): ResampledRange => {
   const fewest = Math.min(...groups.map((group) => group.length));
   return {
     lower: atRank(values, 1 + (values.length - 1) * low),
     upper: atRank(values, 1 + (values.length - 1) * high),
+    ...made,
+    sides: "both",
     cautions:
       fewest < FEW_TO_RESAMPLE
         ? [{ code: "science/resampled-range-too-narrow", facts: { values: fewest } }]
@@ -161,7 +167,7 @@ const between = ({ values, groups }: Resampled, low: number, high: number): Resa
  */
 export const percentileRange = (resampled: Resampled, level: number): Result<ResampledRange> =>
   level > 0 && level < 1
-    ? ok(between(resampled, (1 - level) / 2, (1 + level) / 2))
+    ? ok(between(resampled, [(1 - level) / 2, (1 + level) / 2], { level, method: "bootstrap-percentile" }))
     : failed("science/not-a-probability", { probability: String(level) });
 
 /** What puts the percentiles right: how far off the middle the value lies, and how its spread runs with it. */
@@ -240,5 +246,5 @@ export const bcaRange = (resampled: Resampled, level: number): Result<ResampledR
     if (!share.ok) return share;
     shares.push(share.value);
   }
-  return ok(between(resampled, shares[0] ?? 0, shares[1] ?? 1));
+  return ok(between(resampled, [shares[0] ?? 0, shares[1] ?? 1], { level, method: "bootstrap-bca" }));
 };

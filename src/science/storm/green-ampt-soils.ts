@@ -1,6 +1,8 @@
 /** Green and Ampt's curve from what is known of a soil without a ring, with ponding as Mein and Larson. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import type { Worked } from "../estimate.ts";
 import type { GreenAmptLine } from "../infiltration/models/green-ampt-curve.ts";
+import { sourcesOf } from "../methods.ts";
 
 /** What the curve needs of a soil. */
 export interface GreenAmptSoil {
@@ -49,20 +51,34 @@ export const GREEN_AMPT_SOILS: Readonly<Record<Texture, GreenAmptSoil>> = {
   clay: row(38.5, 316.3, 0.3),
 };
 
+/** The curve of a soil, from what is known of its texture and no ring. */
+export interface CurveOfSoil extends Worked {
+  readonly line: GreenAmptLine;
+}
+
 /**
  * The curve of a soil that is filled to a share of its pores: `M = ψ·(1 − Se)·θe`. Run over rain it ponds at
  * `Fp = K·M/(i − K)`, as Mein and Larson.
  *
  * @param filledShare of the pores before the rain, from 0 to below 1
- * @returns `science/not-a-soil` for values that are not above 0, `science/not-a-filled-share`
+ * @returns `n` counts the four figures that it rests on, and there is no range: a caution says how far single soils
+ * lie apart. `science/not-a-soil` for values that are not above 0, `science/not-a-filled-share`
  *
  * @example
- * greenAmptOfSoil(GREEN_AMPT_SOILS["silt-loam"], 0.3).value.m // => ≈ 56.745
+ * greenAmptOfSoil(GREEN_AMPT_SOILS["silt-loam"], 0.3).value.line.m // => ≈ 56.745
  */
-export const greenAmptOfSoil = (soil: GreenAmptSoil, filledShare: number): Result<GreenAmptLine> => {
+export const greenAmptOfSoil = (soil: GreenAmptSoil, filledShare: number): Result<CurveOfSoil> => {
   const { conductivityMmPerH: k, suctionMm, effectivePorosity } = soil;
   const good = [k, suctionMm, effectivePorosity].every((value) => value > 0 && Number.isFinite(value));
   if (!good || effectivePorosity >= 1) return failed("science/not-a-soil");
   if (!(filledShare >= 0 && filledShare < 1)) return failed("science/not-a-filled-share");
-  return ok({ kind: "green-ampt", k, m: suctionMm * effectivePorosity * (1 - filledShare) });
+  const methods = ["green-ampt-ponding"] as const;
+  return ok({
+    line: { kind: "green-ampt", k, m: suctionMm * effectivePorosity * (1 - filledShare) },
+    n: 4,
+    sampledBy: "assumptions",
+    cautions: [{ code: "science/soil-by-texture", facts: {} }],
+    methods,
+    sources: sourcesOf(methods),
+  });
 };

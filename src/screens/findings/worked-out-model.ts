@@ -4,7 +4,7 @@ import type { Result } from "../../record/result.ts";
 import { GIVE_OR_TAKE } from "../../science/constants.ts";
 import type { Caution } from "../../science/estimate.ts";
 import { hitsOf, type KindOfAMark, marksByKind } from "../../science/ground-cover/line.ts";
-import { percentagesThatSum } from "../../science/ground-cover/percentages.ts";
+import { type Percentages, percentagesThatSum } from "../../science/ground-cover/percentages.ts";
 import { type Chance, chanceOfAtLeast } from "../../science/ground-cover/targets.ts";
 import { METHODS } from "../../science/methods/all.ts";
 import { type MethodId, sourcesOf } from "../../science/methods.ts";
@@ -43,7 +43,7 @@ export interface WorkedOut {
   readonly cover: StripCover;
   readonly lines: readonly LineInStrip[];
   /** Kinds in whole percent that sum to 100. */
-  readonly kinds: Result<Readonly<Record<KindOfAMark, number>>>;
+  readonly kinds: Result<Percentages<KindOfAMark>>;
   readonly chance: Result<Chance> | null;
   readonly cautions: readonly Caution[];
   readonly methods: readonly MethodId[];
@@ -127,7 +127,7 @@ export const readWorkedOut = async (
   const methods = once<MethodId>([
     ...(cover.cover.ok ? (["marks-share"] as const) : []),
     ...worked.flatMap((one) => one.methods),
-    ...(kinds.ok ? (["whole-percent"] as const) : []),
+    ...(kinds.ok ? kinds.value.methods : []),
   ]);
   const noRange = cover.cover.ok && !cover.cover.value.range.ok ? [cover.cover.value.range.problem] : [];
   return {

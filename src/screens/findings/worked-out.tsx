@@ -171,7 +171,7 @@ const Readings = ({ now }: { readonly now: WorkedOut }) => {
 const Kinds = ({ now }: { readonly now: WorkedOut }) => {
   const words = useWordsWith(FINDINGS_WORDS);
   if (!now.kinds.ok) return null;
-  const kinds = now.kinds.value;
+  const kinds = now.kinds.value.percent;
   return (
     <section class="ruled">
       <h2>{words.workedOut.allKinds}</h2>

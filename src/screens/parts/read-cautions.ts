@@ -47,7 +47,7 @@ const litresOfDay = async (
   day: string,
 ): Promise<number> => {
   const rings = tests.filter(({ body }) => body.type === "ring" && dayOf(body.startedAtMs) === day);
-  return rings.length === 0 ? 0 : litresUsed(await readRings(records, rings)).litres;
+  return rings.length === 0 ? 0 : litresUsed(await readRings(records, rings)).value;
 };
 
 /** What is read for one set-out: facts for the cautions, and the litres poured today. */

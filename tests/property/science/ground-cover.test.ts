@@ -166,8 +166,8 @@ describe("laws of ground cover", () => {
         const sum = Object.values(parts).reduce((total, part) => total + part, 0);
         expect(shown.ok).toBe(sum > 0);
         if (!shown.ok) return;
-        expect(Object.values(shown.value).reduce((total, part) => total + part, 0)).toBe(100);
-        for (const [key, percent] of Object.entries(shown.value))
+        expect(Object.values(shown.value.percent).reduce((total, part) => total + part, 0)).toBe(100);
+        for (const [key, percent] of Object.entries(shown.value.percent))
           expect(Math.abs(percent - (100 * (parts[key] ?? 0)) / sum)).toBeLessThan(1);
       }),
     );

@@ -13,7 +13,7 @@ describe("cover across the pass", () => {
   it("folds both sides and all passes onto the distance from the middle", () => {
     // Marks every metre from −4 m across a pass of 8 m: at 4 3 2 1 0 1 2 3 m from the middle, then 4 3 2 1 again.
     const marks = [false, false, true, true, true, true, true, false, false, false, true, true];
-    const classes = reached(coverAcrossPass([{ ...straight, marks }], 8000));
+    const { classes } = reached(coverAcrossPass([{ ...straight, marks }], 8000));
     expect(classes.map(({ fromMm, toMm }) => [fromMm, toMm])).toEqual([
       [0, 1000],
       [1000, 2000],
@@ -31,7 +31,7 @@ describe("cover across the pass", () => {
 
   it("takes the angle into account and leaves marks out that were not read", () => {
     const slanted = { ...straight, angleToRowsDeg: 30, firstMarkFromMiddleMm: 0, marks: [true, null, false] };
-    const classes = reached(coverAcrossPass([slanted], 8000));
+    const { classes } = reached(coverAcrossPass([slanted], 8000));
     // Half a metre across per mark: marks at 0 and 1 m.
     expect(classes.map(({ marks }) => marks)).toEqual([1, 1, 0, 0]);
     expect(classes[2]?.share).toBeNull();

@@ -114,7 +114,7 @@ describe("the stories of the example farm, by the science of the product", () =>
         body.type === "ring" && body.place !== null ? [body.place] : [],
       ),
     });
-    const unlike = unlikenesses(placesOf(LEFT), placesOf(OFF));
+    const { unlike } = unlikenesses(placesOf(LEFT), placesOf(OFF));
     expect(unlike.map(({ caution }) => caution.code)).toEqual(["science/unlike-places"]);
   });
 

@@ -127,27 +127,27 @@ describe("water of the day", () => {
   );
 
   it("is what was poured from bottles, and what is left since it was said", () => {
-    expect(litresUsed([poured]).litres).toBeCloseTo(3, 9);
+    expect(litresUsed([poured]).value).toBeCloseTo(3, 9);
     expect(litresLeft({ litres: 10, usedThen: 1 }, 3)).toBe(8);
     expect(litresLeft({ litres: 1, usedThen: 0 }, 3)).toBe(0);
   });
 
   it("is said as about, more than or not known where it was not measured", () => {
     const { water } = RING_WORDS.en();
-    const said = { litres: 3, reckoned: false, more: false };
+    const said = { value: 3, reckoned: false, more: false };
     expect(water.used("3.0 L", said)).toBe("3.0 L");
     expect(water.used("3.0 L", { ...said, reckoned: true })).toBe("about 3.0 L");
     expect(water.used("3.0 L", { ...said, reckoned: true, more: true })).toBe("more than 3.0 L");
-    expect(water.used("0.0 L", { ...said, litres: 0, more: true })).toBe("not known");
+    expect(water.used("0.0 L", { ...said, value: 0, more: true })).toBe("not known");
     expect(water.left("7.0 L", { ...said, reckoned: true })).toBe("about 7.0 L");
     expect(water.left("7.0 L", { ...said, more: true })).toBe("less than 7.0 L");
   });
 
   it("says which rings it still reaches for", () => {
     // 1.5 L in 20 minutes is 4.5 L an hour; half an hour of the plan is left.
-    const [first] = finishing([poured], clockAt(30), 100);
+    const [first] = finishing([poured], clockAt(30), 100).order;
     expect(first?.litres).toBeCloseTo(2.25, 6);
     expect(first?.enough).toBe(true);
-    expect(finishing([poured], clockAt(30), 2)[0]?.enough).toBe(false);
+    expect(finishing([poured], clockAt(30), 2).order[0]?.enough).toBe(false);
   });
 });

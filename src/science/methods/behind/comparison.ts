@@ -24,5 +24,6 @@ export const COMPARISON_BEHIND = {
   "mann-kendall-normal": ["gilbert-1987", "usepa-2009"],
   "seasonal-kendall": ["hirsch-1982", "helsel-frans-2006", "usepa-2009"],
   "whole-years": ["own-rule"],
+  "bootstrap-percentile": ["efron-tibshirani-1993"],
   "bootstrap-bca": ["efron-tibshirani-1993"],
 } as const satisfies Readonly<Record<string, readonly SourceId[]>>;

@@ -11,6 +11,8 @@ export const INFILTRATION_BEHIND = {
   "ring-levelled-off": ["minnesota-percolation", "own-rule"],
   "ring-until-level": ["philip-1957", "own-rule"],
   "ring-side-flow": ["astm-d3385", "own-rule"],
+  "ring-water": ["geometry", "own-rule"],
+  "finish-first": ["own-rule"],
   "rings-geometric-mean": ["wuest-2005"],
   "rings-log-t": ["wuest-2005", "nist-handbook"],
   "smallest-ratio": ["nist-sample-sizes", "radinja-2019", "own-rule"],

@@ -24,4 +24,5 @@ export const STORMS_BEHIND = {
   "storm-rings-mean": ["nist-handbook", "own-rule"],
   "storm-order": ["own-rule"],
   "curve-number": ["neh-630-10", "tr-55"],
+  "curve-number-of-ground": ["tr-55", "chow-1988"],
 } as const satisfies Readonly<Record<string, readonly SourceId[]>>;

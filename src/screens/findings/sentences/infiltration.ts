@@ -19,6 +19,7 @@ export const infiltrationSentences: Readonly<Record<string, string>> = {
   "science/only-wetting":
     "Only the first pour was made. It wets the ground and is never given a class: pour once more.",
   "science/rates-scatter": "The last three rates differ, but they do not slow down: more readings will tell.",
+  "science/rests-on-present-rate": "It holds as long as water goes on soaking in as fast as now.",
   "science/ring-answers-in-doubt":
     "{looks} {looks|reading has|readings have} two answers and {looks|counts|count} nowhere until one is chosen.",
   "science/ring-began-apart":
@@ -66,5 +67,7 @@ export const infiltrationSentences: Readonly<Record<string, string>> = {
   "science/too-few-intervals":
     "Three stretches of readings are needed to tell whether it levels off, there {has|is|are} {has}.",
   "science/too-few-rings": "Too few rings: it needs {needs}, there {has|is|are} {has}.",
+  "science/water-partly-reckoned":
+    "Some of this water was not measured, so it is reckoned from levels and a little too few.",
   "science/undrained-unread": "The pour did not drain, and the water left in the ring was not read.",
 };

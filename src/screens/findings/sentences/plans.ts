@@ -3,9 +3,13 @@ export const plansSentences: Readonly<Record<string, string>> = {
   "science/boundary-crosses-itself":
     "The boundary crosses or touches itself, at the edges that lead to corners {first} and {second}: move a corner or walk it again.",
   "science/boundary-without-area": "All corners of this boundary lie on one line: it has no area.",
+  "science/classes-without-a-range":
+    "The marks of one class lie on few passes: a range would claim more than they tell.",
   "science/edge-too-crooked":
     "The edge is too crooked for {asked} pairs at this distance from it: {fit} found their place. Go nearer to the edge or ask for fewer.",
   "science/edge-too-short": "Nothing is left of this edge once both ends are taken off.",
+  "science/exact-by-definition":
+    "It follows from what was entered. Nothing was sampled, so there is no range to give.",
   "science/field-too-large": "A corner lies more than {mostKm} km from the middle of the field.",
   "science/headland-too-wide":
     "Nothing is left of this field inside such a headland: {mostM} m is the widest that leaves anything.",

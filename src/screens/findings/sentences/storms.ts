@@ -49,6 +49,8 @@ export const stormsSentences: Readonly<Record<string, string>> = {
   "science/not-a-water-temperature": "The temperature of the water lies between 0 and 60 °C (32 and 140 °F).",
   "science/not-an-alpha": "Choose what the soil is like first.",
   "science/not-an-area": "An area that this rests on cannot be used.",
+  "science/soil-by-texture":
+    "These are middle values of a texture: single soils differ from them by factors.",
   "science/not-for-design": "Not for drains, ponds or structures: these follow local codes.",
   "science/nothing-left-over": "The curve goes through every reading, so there is nothing to judge it by.",
   "science/parameter-hardly-known":

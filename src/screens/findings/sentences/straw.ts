@@ -29,6 +29,8 @@ export const strawSentences: Readonly<Record<string, string>> = {
     "Cover above 95 % tells little of the mass: a few marks more or less change it much.",
   "science/no-carbon-floor":
     "What has to stay for the soil's carbon was not published for this crop and system.",
+  "science/rests-on-a-table":
+    "It rests on figures of a handbook and on no sample of this field, so there is no range.",
   "science/no-figure-for-crop": "No figure is known for this crop: put in your own.",
   "science/no-loss-seen": "No loss can be seen between the two days.",
   "science/no-residue": "Without residue on both days, or with a range that reaches none, there is no rate.",

@@ -11,8 +11,9 @@ import type { MeasureNow } from "./model.ts";
 import { SIDE_WORDS } from "./words.ts";
 
 /** Every number and comparison of a measure. */
-export const answersOf = ({ sides, places, reps }: MeasureNow): readonly WorkedBy[] => [
+export const answersOf = ({ sides, likeness, places, reps }: MeasureNow): readonly WorkedBy[] => [
   ...sides.map(({ estimate }) => estimate),
+  ...likeness,
   ...places.flatMap(({ compared }) => (compared.ok ? [compared.value.comparison] : [])),
   ...(reps?.compared.ok === true ? [reps.compared.value] : []),
 ];

@@ -4,7 +4,7 @@ import type { Result } from "../../../record/result.ts";
 import type { Place } from "../../../record/shapes.ts";
 import {
   type Conditions,
-  type Unlikeness,
+  type Likeness as LikenessOfTwo,
   unlikenesses,
 } from "../../../science/side-by-side/like-with-like.ts";
 import type { DayOfField, DayStrip, Yardstick } from "../../measure/visit/day-strips.ts";
@@ -23,10 +23,9 @@ export interface Half {
 }
 
 /** Two that are compared: whether it is like with like. */
-export interface Likeness {
+export interface Likeness extends LikenessOfTwo {
   readonly a: Half;
   readonly b: Half;
-  readonly unlike: readonly Unlikeness[];
 }
 
 /** Two strips as places. */
@@ -76,7 +75,7 @@ const MEASURES = ["cover", "worms", "soak"] as const satisfies readonly Measure[
 const likenessOf = (a: Half, b: Half): Likeness => ({
   a,
   b,
-  unlike: unlikenesses(a.conditions, b.conditions),
+  ...unlikenesses(a.conditions, b.conditions),
 });
 
 const likenessOfReps = ({ treatments }: RepsNow): readonly Likeness[] => {

@@ -94,9 +94,13 @@ export const comparisonMethods: Readonly<Record<Id, MethodWords>> = {
     title: "Whole years change places (permutation of years)",
     says: "Spots share the weather of a year, so years are exchanged with all that was read in them. Many spots do not make up for few years.",
   },
+  "bootstrap-percentile": {
+    title: "Samples drawn anew (bootstrap, percentile)",
+    says: "From the samples in hand others are drawn, with a seed, so that they come out the same; the range holds the middle of them. With few samples such ranges are too narrow.",
+  },
   "bootstrap-bca": {
-    title: "Samples drawn anew (bootstrap, percentile and BCa)",
-    says: "From the samples in hand others are drawn, with a seed, so that they come out the same. With few samples such ranges are too narrow.",
+    title: "Samples drawn anew, put right (bootstrap, BCa)",
+    says: "The same, put right for bias and for a spread that runs with the value. With few samples such ranges are too narrow.",
   },
 };
 
@@ -325,6 +329,12 @@ export const comparisonSymbols: Pick<SymbolWords, Id> = {
     ...orders,
     Var_S: "variance of that count over the orders",
     S: "rises less falls over all spots and seasons",
+  },
+  "bootstrap-percentile": {
+    q_low: "share of the drawn values below the lower end",
+    q_high: "share of the drawn values below the upper end",
+    α: "share of such ranges that would miss the truth",
+    n_few: "with fewer samples it is said that the range is too narrow",
   },
   "bootstrap-bca": {
     Φ: "the normal distribution",

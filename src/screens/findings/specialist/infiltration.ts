@@ -42,6 +42,14 @@ export const infiltrationMethods: Readonly<Record<Id, MethodWords>> = {
     title: "Water going sideways (double ring)",
     says: "The rate between the two rings over the rate inside the inner one. The inner ring is the result.",
   },
+  "ring-water": {
+    title: "Water for rings",
+    says: "Measured litres count as measured; else the rise of the level by the area inside. What is still needed goes by the present rate.",
+  },
+  "finish-first": {
+    title: "Which rings to finish first",
+    says: "Next always a ring of the strip with the fewest finished ones, and of these the one that takes the least water.",
+  },
   "rings-geometric-mean": {
     title: "Mean of the rings (geometric mean)",
     says: "Rates of rings differ by multiples, so their logarithms are averaged. Rates are averaged, never times.",
@@ -140,6 +148,19 @@ export const infiltrationSymbols: Pick<SymbolWords, Id> = {
     r_b: "rate between the rings",
     r_i: "rate inside the inner ring",
     q_max: "from where on it is said",
+  },
+  "ring-water": {
+    V: "litres",
+    V_i: "litres of one pour",
+    A: "area inside, in m²",
+    h: "depth, or rise of the level, in mm",
+    r: "present rate, in mm/h",
+    Δt: "minutes still to run",
+  },
+  "finish-first": {
+    V_j: "litres that a ring still takes",
+    W: "litres at hand",
+    V_i: "litres of a ring before it in the order",
   },
   "rings-geometric-mean": {
     ḡ: "geometric mean",

@@ -94,6 +94,10 @@ export const stormsMethods: Readonly<Record<Id, MethodWords>> = {
     title: "Runoff by curve number",
     says: "A handbook figure for small catchments, as a cross-check.",
   },
+  "curve-number-of-ground": {
+    title: "Curve number of mixed, drier or wetter ground",
+    says: "The mean by area of several kinds of ground; turned down before dry ground and up before wet.",
+  },
 };
 
 const level = "how many of 100 such ranges would hold the truth, as a share";
@@ -279,5 +283,16 @@ export const stormsSymbols: Pick<SymbolWords, Id> = {
     λ: "share of S that is held before any runs off",
     S_1: "first number of the scale",
     S_0: "second number of the scale",
+  },
+  "curve-number-of-ground": {
+    CN: "curve number of ground as wet as on the average",
+    A_i: "area of one kind of ground",
+    CN_i: "its curve number",
+    CN_dry: "curve number of drier ground",
+    d_1: "factor for drier ground",
+    d_2: "bend for drier ground",
+    CN_wet: "curve number of wetter ground",
+    w_1: "factor for wetter ground",
+    w_2: "bend for wetter ground",
   },
 };

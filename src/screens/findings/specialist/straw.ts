@@ -42,6 +42,10 @@ export const strawMethods: Readonly<Record<Id, MethodWords>> = {
     title: "Rotting by warmth and wetness (decomposition days)",
     says: "Each day counts as what it lacks most, warmth or wetness; mass goes by a fixed share per such day.",
   },
+  "stems-standing": {
+    title: "Stems that still stand",
+    says: "All of them at first, then a fixed share falls per decomposition day.",
+  },
   "mass-left": { title: "Mass left", says: "What lay there less the share that is gone." },
   passes: {
     title: "Cover after passes",
@@ -161,8 +165,12 @@ export const strawSymbols: Pick<SymbolWords, Id> = {
     min: "the smaller of these",
     f: lossShare,
     k: "share that goes per decomposition day, on the log scale",
+    single,
+  },
+  "stems-standing": {
     S: "share of the stems that still stand",
-    k_s: "how fast stems fall, per decomposition day",
+    k: "how fast stems fall, per decomposition day",
+    D: "decomposition days",
     B: "decomposition days until the first stem falls",
     single,
   },

@@ -2,7 +2,12 @@
 import { boundaryOf } from "../../../science/position/boundary.ts";
 import type { LatitudeLongitude } from "../../../science/position/distance.ts";
 import { fieldSize } from "../../../science/position/field-size.ts";
-import { type FieldNear, type FieldPlaces, fieldsNear } from "../../../science/position/fields-near.ts";
+import {
+  type FieldNear,
+  type FieldPlaces,
+  type FieldsNear,
+  fieldsNear,
+} from "../../../science/position/fields-near.ts";
 import type { Listed, Reader } from "../../parts/reader.ts";
 import { allFields, type SameField } from "../../parts/same-field.ts";
 
@@ -13,6 +18,11 @@ export interface NearNow {
   /** Null without a boundary that encloses an area. */
   readonly areaM2: number | null;
   readonly near: FieldNear;
+}
+
+/** The fields that one may be standing at, and how they were found; no methods where none could be looked for. */
+export interface NearNowAll extends Pick<FieldsNear, "methods" | "sources"> {
+  readonly fields: readonly NearNow[];
 }
 
 /** How many are offered; the nearest is never taken for granted. */
@@ -43,7 +53,7 @@ const measuredOn = async (records: Reader, { ids }: SameField): Promise<readonly
  *
  * @returns none when no field within 2 km has a boundary or a measurement with a position
  */
-export const readNear = async (records: Reader, here: LatitudeLongitude): Promise<readonly NearNow[]> => {
+export const readNear = async (records: Reader, here: LatitudeLongitude): Promise<NearNowAll> => {
   const [fields, farms] = await Promise.all([allFields(records), records.list({ kind: "farm" })]);
   const known = await Promise.all(
     fields.map(async (same) => {
@@ -60,11 +70,13 @@ export const readNear = async (records: Reader, here: LatitudeLongitude): Promis
     known.map(({ places }) => places),
     OFFERED,
   );
-  if (!found.ok) return [];
-  return found.value.flatMap((near) => {
+  if (!found.ok) return { fields: [], methods: [], sources: [] };
+  const { methods, sources } = found.value;
+  const offered = found.value.fields.flatMap((near) => {
     const one = known.find(({ places }) => places.id === near.id);
     if (one === undefined) return [];
     const farm = farms.find(({ id }) => id === one.same.field.body.farm);
     return [{ same: one.same, areaM2: one.areaM2, farm, near }];
   });
+  return { fields: offered, methods, sources };
 };

@@ -1,6 +1,7 @@
 /** Two or three fields that one may be standing at. They are offered; nothing opens by itself. */
 import type { RecordId } from "../../../record/ids.ts";
 import { FIELD_NEAR_M } from "../../../science/constants/plans.ts";
+import { WorkedOutLater } from "../../findings/worked-out-later.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { useLastShown } from "../../parts/last-shown.ts";
@@ -31,9 +32,10 @@ export const NearHere = (props: { readonly onChoose: (fields: readonly RecordId<
     known === null
       ? null
       : `${known.latitudeDeg.toFixed(PLACES_DECIMALS)} ${known.longitudeDeg.toFixed(PLACES_DECIMALS)}`;
-  const fields = useLastShown(
+  const found = useLastShown(
     useLive(async () => (known === null ? undefined : readNear(house.records, known)), [about]),
   );
+  const fields = found?.fields;
   if (!here.asking) return <Key onPress={here.start}>{says.ask}</Key>;
   const long = (metres: number): string => lengthWords("distance", metres, habits);
   const said = (): string => {
@@ -72,6 +74,9 @@ export const NearHere = (props: { readonly onChoose: (fields: readonly RecordId<
             </li>
           ))}
         </ul>
+      )}
+      {known === null || found === undefined || found.fields.length === 0 ? null : (
+        <WorkedOutLater of={says.title} methods={found.methods} sources={found.sources} />
       )}
     </section>
   );

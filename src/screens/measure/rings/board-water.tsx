@@ -4,7 +4,8 @@ import { useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import type { RingNow } from "../../../record/ring/clock.ts";
 import { fromShown, inUnit, toSi } from "../../../record/units.ts";
-import { litresUsed, NOTHING_USED } from "../../../science/infiltration/water.ts";
+import { litresUsed } from "../../../science/infiltration/water.ts";
+import { WorkedOutLater } from "../../findings/worked-out-later.tsx";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { type NumberDraft, NumberLine, numberState } from "../../parts/number-line.tsx";
@@ -33,15 +34,15 @@ export const BoardWater = (props: {
   const [asking, setAsking] = useState(false);
   const used = litresUsed(props.rings);
   // As long as nothing was poured since it was said, it is as exact as what was said.
-  const since = used.litres === ready?.usedThen ? NOTHING_USED : used;
-  const left = ready === null ? null : litresLeft(ready, used.litres);
+  const since = used.value === ready?.usedThen ? litresUsed([]) : used;
+  const left = ready === null ? null : litresLeft(ready, used.value);
   const [form, line] = useFocusHere<HTMLDivElement, HTMLDivElement>(asking);
   return asking ? (
     <div ref={form} tabIndex={-1}>
       <WaterForm
         litres={left}
         onKeep={(litres) => {
-          const said = { litres, usedThen: used.litres };
+          const said = { litres, usedThen: used.value };
           sayWaterReady(props.visit, said);
           setReady(said);
           setAsking(false);
@@ -52,7 +53,7 @@ export const BoardWater = (props: {
   ) : (
     <div ref={line}>
       <button type="button" class="board-water" onClick={() => setAsking(true)}>
-        <span>{words.usedLine(words.used(waterText(used.litres, habits), used))}</span>
+        <span>{words.usedLine(words.used(waterText(used.value, habits), used))}</span>
         <span>{left === null ? words.ask : words.line(words.left(waterText(left, habits), since))}</span>
       </button>
       {left === null ? null : <FinishFirst rings={props.rings} now={props.now} left={left} />}
@@ -69,7 +70,8 @@ const FinishFirst = (props: {
   const { water: words, board } = useWordsOf(RING_WORDS);
   const { habits } = settings.value;
   // What is needed changes slowly: it is worked out when something was read, not at every second.
-  const order = finishing(props.rings, props.now.peek(), props.left);
+  const plan = finishing(props.rings, props.now.peek(), props.left);
+  const { order } = plan;
   if (order.length === 0 || order.every(({ enough }) => enough)) return null;
   const letterOf = (id: string): string => props.rings.find((ring) => ring.id === id)?.letter ?? "";
   return (
@@ -86,6 +88,7 @@ const FinishFirst = (props: {
           </li>
         ))}
       </ol>
+      <WorkedOutLater of={words.short} methods={plan.methods} sources={plan.sources} />
     </section>
   );
 };

@@ -70,7 +70,7 @@ export const SheetHeadline = ({ sheet }: Of) => {
           {sheet.side === null ? null : (
             <Line what={words.sheet.sideFlow}>
               {sheet.side.ok
-                ? words.sheet.times(writeNumber(sheet.side.value.ratio, TONGUE, 2))
+                ? words.sheet.times(writeNumber(sheet.side.value.value, TONGUE, 2))
                 : sentenceFor(catalogue, sheet.side.problem, sentences)}
             </Line>
           )}

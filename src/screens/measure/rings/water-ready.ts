@@ -3,7 +3,7 @@ import type { RecordId } from "../../../record/ids.ts";
 import type { RingNow } from "../../../record/ring/clock.ts";
 import { elapsedNow } from "../../../record/ring/due.ts";
 import { ringRate } from "../../../science/infiltration/ring-rate.ts";
-import { type FinishOrder, finishFirst, litresToGo } from "../../../science/infiltration/water.ts";
+import { type FinishPlan, finishFirst, litresToGo } from "../../../science/infiltration/water.ts";
 import type { DayRing } from "./day.ts";
 import { resultOf } from "./result.ts";
 import { stageOf } from "./status.ts";
@@ -60,7 +60,7 @@ const rateNow = (ring: DayRing): number | null => {
 };
 
 /** Which running rings the water reaches for, in the order in which they are to be finished. */
-export const finishing = (rings: readonly DayRing[], now: RingNow, left: number): readonly FinishOrder[] => {
+export const finishing = (rings: readonly DayRing[], now: RingNow, left: number): FinishPlan => {
   const running = rings.filter((ring) => stageOf(ring) === "running");
   const finished = new Map<string, number>();
   // Old grass lies in no strip: its rings stand against the strips as one more.
@@ -76,7 +76,7 @@ export const finishing = (rings: readonly DayRing[], now: RingNow, left: number)
     return {
       id: ring.id,
       strip: groundOf(ring),
-      litres: litres?.ok === true ? litres.value : Number.NaN,
+      litres: litres?.ok === true ? litres.value.value : Number.NaN,
     };
   });
   return finishFirst(wants, finished, left);

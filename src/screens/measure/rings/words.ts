@@ -303,9 +303,9 @@ const english = {
     line: (left: string) => `Water left: ${left}`,
     ask: "Water at hand?",
     usedLine: (used: string) => `Poured: ${used}`,
-    used: (text: string, { litres, reckoned, more }: WaterUsed) =>
-      more ? (litres > 0 ? `more than ${text}` : "not known") : reckoned ? `about ${text}` : text,
-    left: (text: string, { reckoned, more }: WaterUsed) =>
+    used: (text: string, { value, reckoned, more }: Pick<WaterUsed, "value" | "reckoned" | "more">) =>
+      more ? (value > 0 ? `more than ${text}` : "not known") : reckoned ? `about ${text}` : text,
+    left: (text: string, { reckoned, more }: Pick<WaterUsed, "reckoned" | "more">) =>
       more ? `less than ${text}` : reckoned ? `about ${text}` : text,
     question: (unit: string) => `How much water stands ready now, in ${unit}?`,
     weighs: { L: "1 L weighs 1 kg", gal: "1 US gallon weighs about 8.3 lb" } satisfies Record<

@@ -5,8 +5,7 @@ import type { RecordId } from "../../../record/ids.ts";
 import type { Rope } from "../../../record/kinds/kit.ts";
 import type { LineHeader } from "../../../record/kinds/observation.ts";
 import type { Stood } from "../../../record/shapes.ts";
-import type { Caution } from "../../../science/estimate.ts";
-import { checkLayout } from "../../../science/ground-cover/in-step.ts";
+import { checkLayout, type LayoutCheck } from "../../../science/ground-cover/in-step.ts";
 import type { House } from "../../parts/house.ts";
 import { newestOf } from "../../parts/newest-of.ts";
 import { onGrass, spotsOf } from "../../parts/old-grass.ts";
@@ -140,9 +139,12 @@ export const beginLine = async (
   return null;
 };
 
-/** What science says against laying this line like that: marks in step with rows, or not a full pass crossed. */
-export const layoutCautions = (rope: Rope | undefined, choices: Choices): readonly Caution[] => {
-  if (rope === undefined || choices.angleToRowsDeg === null) return [];
+/**
+ * What science says of laying this line like that: marks in step with rows, or not a full pass crossed; null where it
+ * cannot be looked at.
+ */
+export const layoutOf = (rope: Rope | undefined, choices: Choices): LayoutCheck | null => {
+  if (rope === undefined || choices.angleToRowsDeg === null) return null;
   const inMm = (metres: number | null): number | null => (metres === null ? null : metres * 1000);
   const checked = checkLayout({
     markSpacingMm: rope.spacingM * 1000,
@@ -151,5 +153,5 @@ export const layoutCautions = (rope: Rope | undefined, choices: Choices): readon
     rowSpacingMm: inMm(choices.rowSpacingM),
     passWidthMm: inMm(choices.passWidthM),
   });
-  return checked.ok ? checked.value.cautions : [];
+  return checked.ok ? checked.value : null;
 };

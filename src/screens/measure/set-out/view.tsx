@@ -6,6 +6,7 @@ import { WAYS, type Way } from "../../../record/kinds/observation.ts";
 import { PLACES } from "../../../record/shapes.ts";
 import { sentenceFor } from "../../catalogue.ts";
 import { SENTENCES } from "../../findings/sentences.ts";
+import { WorkedOutLater } from "../../findings/worked-out-later.tsx";
 import { KIT_FORM } from "../../kit/kit-form.tsx";
 import { RopeForm } from "../../kit/rope-form.tsx";
 import { Cautions, type ShownCautions, WithCautions } from "../../parts/field-cautions.tsx";
@@ -25,7 +26,7 @@ import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typ
 import { typedHere } from "../../parts/typed-store.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isGround, withUsual } from "./ground.ts";
-import { addStrip, beginLine, type Choices, layoutCautions, readSetOut, type SetOut } from "./model.ts";
+import { addStrip, beginLine, type Choices, layoutOf, readSetOut, type SetOut } from "./model.ts";
 import { RowsAndPass } from "./rows-and-pass.tsx";
 import { SpotChoice } from "./spot-choice.tsx";
 
@@ -89,6 +90,7 @@ const Form = (props: {
     }));
   }, [setOut]);
   const rope = setOut.ropes.find(({ id }) => id === choices.rope)?.body;
+  const layout = layoutOf(rope?.type === "rope" ? rope : undefined, choices);
   const { ground, rope: ropeId } = choices;
   const lacking = ropeId === null || groundToKeep(ground, setOut.spots) === null;
   const onStrip = (strip: RecordId<"strip">) =>
@@ -233,11 +235,14 @@ const Form = (props: {
         chosen={angleOf(choices.angleToRowsDeg)}
         onChoose={(angle) => choose({ angleToRowsDeg: angle === "unknown" ? null : Number(angle) })}
       />
-      {layoutCautions(rope?.type === "rope" ? rope : undefined, choices).map((caution) => (
+      {layout?.cautions.map((caution) => (
         <p key={caution.code} class="wrong" role="status">
           {sentenceFor(words, caution, sentences)}
         </p>
       ))}
+      {layout === null || layout.cautions.length === 0 ? null : (
+        <WorkedOutLater of={words.setOut.angle} methods={layout.methods} sources={layout.sources} />
+      )}
       <h2>{words.setOut.more}</h2>
       <Tick
         label={words.setOut.thickness}

@@ -57,7 +57,7 @@ export const readSheet = async (
         ? KINDS_OF_A_MARK.filter((kind) => marks.value[kind] > 0).map((kind) => ({
             kind,
             marks: marks.value[kind],
-            percent: percents.value[kind],
+            percent: percents.value.percent[kind],
           }))
         : [],
     thicknessMm: thicknessesMm.length === 0 ? null : meanOfReadings(thicknessesMm, "mm"),

@@ -66,7 +66,7 @@ describe("frames", () => {
   });
 
   it("narrower than a row can miss everything", () => {
-    expect(reached(frameError(0.25, 0.5))).toEqual({ fewestRows: -1, mostRows: 1 });
+    expect(reached(frameError(0.25, 0.5))).toMatchObject({ fewestRows: -1, mostRows: 1 });
   });
 });
 

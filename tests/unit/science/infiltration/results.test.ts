@@ -294,14 +294,14 @@ describe("side flow of a double ring", () => {
 
   it("is the rate between the rings over the rate inside", () => {
     const said = reached(flow(350, 1500));
-    expect(rounded([said.ratio])).toEqual([1.429]);
+    expect(rounded([said.value])).toEqual([1.429]);
     expect(said.cautions).toEqual([]);
     const sideways = reached(flow(350, 3000));
     expect(sideways.cautions).toEqual([{ code: "science/side-flow", facts: { ratio: 2.9 } }]);
   });
 
   it("goes by the time that both were read", () => {
-    expect(reached(flow(350, 1500, 10)).ratio).toBeCloseTo(reached(flow(350, 1500)).ratio, 9);
+    expect(reached(flow(350, 1500, 10)).value).toBeCloseTo(reached(flow(350, 1500)).value, 9);
     expect(reasonOf(flow(350, 1500, 100))).toBe("science/rings-not-read-together");
     expect(reasonOf(flow(0, 1500))).toBe("science/nothing-soaked-yet");
   });

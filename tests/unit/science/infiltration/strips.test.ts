@@ -102,16 +102,16 @@ describe("water", () => {
   it("needed goes by area and depth, with the space between two rings", () => {
     const double = { insideM: [0.3, null], outerInsideM: [0.6, null], innerOutsideM: null } as const;
     // A metre of water in half a square metre would be 500 L; 28.3 L for 10 cm in a ring of 60 cm.
-    expect(reached(litresNeeded(double, 100))).toBeCloseTo(28.27, 2);
-    expect(reached(litresNeeded({ ...double, outerInsideM: null }, 100))).toBeCloseTo(7.07, 2);
+    expect(reached(litresNeeded(double, 100)).value).toBeCloseTo(28.27, 2);
+    expect(reached(litresNeeded({ ...double, outerInsideM: null }, 100)).value).toBeCloseTo(7.07, 2);
     expect(reasonOf(litresNeeded(double, 0))).toBe("science/not-a-length");
     expect(reasonOf(litresNeeded({ ...double, insideM: [0, null] }, 10))).toBe("science/not-a-ring");
   });
 
   it("still to go is rate by time", () => {
-    expect(reached(litresToGo(RULER, 60, 30))).toBeCloseTo(reached(litresNeeded(RULER, 30)), 9);
-    expect(reached(litresToGo(RULER, 60, -5))).toBe(0);
-    expect(reached(litresToGo(RULER, 0, 30))).toBe(0);
+    expect(reached(litresToGo(RULER, 60, 30)).value).toBeCloseTo(reached(litresNeeded(RULER, 30)).value, 9);
+    expect(reached(litresToGo(RULER, 60, -5)).value).toBe(0);
+    expect(reached(litresToGo(RULER, 0, 30)).value).toBe(0);
     expect(reasonOf(litresToGo(RULER, Number.NaN, 30))).toBe("science/no-number");
     expect(reasonOf(litresToGo(RULER, -1, 30))).toBe("science/no-number");
   });
@@ -125,7 +125,7 @@ describe("rings to finish first", () => {
     { id: "d", strip: "bare", litres: 8 },
   ];
   const order = (finished: [string, number][], litres: number) =>
-    finishFirst(rings, new Map(finished), litres).map(({ id, enough }) => (enough ? id : `(${id})`));
+    finishFirst(rings, new Map(finished), litres).order.map(({ id, enough }) => (enough ? id : `(${id})`));
 
   it("are one of each strip in turn, the thriftiest of each", () => {
     expect(order([], 6)).toEqual(["b", "c", "a", "(d)"]);
@@ -138,8 +138,8 @@ describe("rings to finish first", () => {
   it("with no water, or water that is no number, are none", () => {
     expect(order([], 0)).toEqual(["(b)", "(c)", "(a)", "(d)"]);
     expect(order([], Number.NaN)).toEqual(["(b)", "(c)", "(a)", "(d)"]);
-    expect(finishFirst([], new Map(), 10)).toEqual([]);
-    const unknown = finishFirst([{ id: "x", strip: "s", litres: Number.NaN }], new Map(), 100);
+    expect(finishFirst([], new Map(), 10).order).toEqual([]);
+    const unknown = finishFirst([{ id: "x", strip: "s", litres: Number.NaN }], new Map(), 100).order;
     expect(unknown).toMatchObject([{ id: "x", enough: false }]);
   });
 });

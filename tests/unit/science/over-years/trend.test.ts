@@ -122,11 +122,11 @@ describe("visits", () => {
 
   it("are looked at against the last, without the harvest year", () => {
     const last = { ...visit, harvestYears: [2026] };
-    expect(unlikeOverYears([visit, last])).toEqual([]);
-    const unlike = unlikeOverYears([{ ...visit, depthsM: [0.3], seasons: ["autumn"] }, visit, last]);
+    expect(unlikeOverYears([visit, last]).visits).toEqual([]);
+    const unlike = unlikeOverYears([{ ...visit, depthsM: [0.3], seasons: ["autumn"] }, visit, last]).visits;
     expect(unlike.map((one) => [one.visit, one.unlike.map(({ about }) => about)])).toEqual([
       [0, ["depthsM", "seasons"]],
     ]);
-    expect(unlikeOverYears([visit])).toEqual([]);
+    expect(unlikeOverYears([visit]).visits).toEqual([]);
   });
 });

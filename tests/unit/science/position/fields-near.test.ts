@@ -32,7 +32,7 @@ describe("fields near a gateway", () => {
   ];
 
   it("offers the nearest by boundary or by earlier measurements", () => {
-    const found = reached(fieldsNear(here, fields, 10));
+    const found = reached(fieldsNear(here, fields, 10)).fields;
     expect(found.map(({ id, by }) => [id, by])).toEqual([
       ["this one", "boundary"],
       ["over the road", "boundary"],
@@ -40,13 +40,13 @@ describe("fields near a gateway", () => {
       ["next", "boundary"],
     ]);
     expect(found.map(({ distanceM }) => Math.round(distanceM))).toEqual([0, 12, 40, 60]);
-    expect(reached(fieldsNear(here, fields, 2))).toHaveLength(2);
+    expect(reached(fieldsNear(here, fields, 2)).fields).toHaveLength(2);
   });
 
   it("does not depend on the order, and breaks ties by id", () => {
     expect(fieldsNear(here, [...fields].reverse(), 3)).toEqual(fieldsNear(here, fields, 3));
     const same = ["b", "a"].map((id) => ({ id, boundary: square(-50, -50), measuredAt: [] }));
-    expect(reached(fieldsNear(here, same, 3)).map(({ id }) => id)).toEqual(["a", "b"]);
+    expect(reached(fieldsNear(here, same, 3)).fields.map(({ id }) => id)).toEqual(["a", "b"]);
   });
 
   it("falls back on measurements where a boundary crosses itself, and says so", () => {
@@ -57,14 +57,14 @@ describe("fields near a gateway", () => {
       [0, 100],
     ]);
     expect(
-      reached(fieldsNear(here, [{ id: "bow", boundary: bow, measuredAt: nearEquator([[0, 30]]) }], 3)),
+      reached(fieldsNear(here, [{ id: "bow", boundary: bow, measuredAt: nearEquator([[0, 30]]) }], 3)).fields,
     ).toMatchObject([{ by: "measurements", cautions: [{ code: "science/boundary-crosses-itself" }] }]);
   });
 
   it("has reasons", () => {
     expect(reasonOf(fieldsNear({ latitudeDeg: 91, longitudeDeg: 0 }, fields, 3))).toBe("science/not-a-place");
     expect(reasonOf(fieldsNear(here, fields, 0))).toBe("science/not-a-count");
-    expect(reached(fieldsNear(here, [], 3))).toEqual([]);
+    expect(reached(fieldsNear(here, [], 3)).fields).toEqual([]);
   });
 });
 

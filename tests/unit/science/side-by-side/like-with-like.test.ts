@@ -16,7 +16,7 @@ const HOLES: Conditions = {
 
 describe("like with like", () => {
   it("says nothing when all is alike, in whichever order it was written down", () => {
-    expect(unlikenesses(HOLES, { ...HOLES, places: ["between-rows", "in-row"] })).toEqual([]);
+    expect(unlikenesses(HOLES, { ...HOLES, places: ["between-rows", "in-row"] }).unlike).toEqual([]);
     const unasked: Conditions = {
       places: null,
       mulchInRing: null,
@@ -29,7 +29,7 @@ describe("like with like", () => {
       seasons: null,
       harvestYears: null,
     };
-    expect(unlikenesses(unasked, unasked)).toEqual([]);
+    expect(unlikenesses(unasked, unasked).unlike).toEqual([]);
   });
 
   it.each([
@@ -46,22 +46,26 @@ describe("like with like", () => {
   ] as const)("says that %s differ", (about, change, code) => {
     const full: Conditions = { ...HOLES, mulchInRing: ["kept"], pours: ["later"] };
     const expected = [{ about, notKnown: false, caution: { code, facts: {} } }];
-    expect(unlikenesses(full, { ...full, ...change })).toEqual(expected);
-    expect(unlikenesses({ ...full, ...change }, full)).toEqual(expected);
+    expect(unlikenesses(full, { ...full, ...change }).unlike).toEqual(expected);
+    expect(unlikenesses({ ...full, ...change }, full).unlike).toEqual(expected);
   });
 
   it("names the pour first and the harvest year last", () => {
     const full: Conditions = { ...HOLES, pours: ["later"] };
     const other: Conditions = { ...HOLES, pours: ["first"], harvestYears: [2025], wetness: ["dry"] };
-    expect(unlikenesses(full, other).map(({ about }) => about)).toEqual(["pours", "wetness", "harvestYears"]);
+    expect(unlikenesses(full, other).unlike.map(({ about }) => about)).toEqual([
+      "pours",
+      "wetness",
+      "harvestYears",
+    ]);
   });
 
   it("lets a tenth of size and half of the effort pass, and no more", () => {
     const depths = (depth: number) =>
-      unlikenesses({ ...HOLES, depthsM: [0.2] }, { ...HOLES, depthsM: [depth] }).length;
+      unlikenesses({ ...HOLES, depthsM: [0.2] }, { ...HOLES, depthsM: [depth] }).unlike.length;
     expect([0.18, 0.2, 0.222, 0.179, 0.224].map(depths)).toEqual([0, 0, 0, 1, 1]);
     const efforts = (most: number) =>
-      unlikenesses({ ...HOLES, personMinutes: [10] }, { ...HOLES, personMinutes: [most] }).length;
+      unlikenesses({ ...HOLES, personMinutes: [10] }, { ...HOLES, personMinutes: [most] }).unlike.length;
     expect([10, 15, 15.1, 0].map(efforts)).toEqual([0, 0, 1, 1]);
   });
 
@@ -70,7 +74,7 @@ describe("like with like", () => {
     ...Array.from({ length: betweenRows }, () => "between-rows"),
   ];
   const unlike = (a: Conditions["places"], b: Conditions["places"]) =>
-    unlikenesses({ ...HOLES, places: a }, { ...HOLES, places: b }).map(({ about }) => about);
+    unlikenesses({ ...HOLES, places: a }, { ...HOLES, places: b }).unlike.map(({ about }) => about);
 
   it("says that shares differ where both sides have some of each, from a fifth on", () => {
     // By hand, in the row: 2 of 7 against 5 of 7 lies 3/7 = 0.43 apart; 3 of 5 against 2 of 5 a fifth.
@@ -100,17 +104,17 @@ describe("like with like", () => {
   });
 
   it("says what was asked on one side only, and passes over numbers that are none", () => {
-    expect(unlikenesses(HOLES, { ...HOLES, wetness: null })).toEqual([
+    expect(unlikenesses(HOLES, { ...HOLES, wetness: null }).unlike).toEqual([
       {
         about: "wetness",
         notKnown: true,
         caution: { code: "science/likeness-not-known", facts: { about: "wetness" } },
       },
     ]);
-    expect(unlikenesses(HOLES, { ...HOLES, sizesM: [0.2, Number.NaN] })).toEqual([]);
+    expect(unlikenesses(HOLES, { ...HOLES, sizesM: [0.2, Number.NaN] }).unlike).toEqual([]);
   });
 
   it("leaves out what is meant to differ", () => {
-    expect(unlikenesses(HOLES, { ...HOLES, harvestYears: [2020] }, ["harvestYears"])).toEqual([]);
+    expect(unlikenesses(HOLES, { ...HOLES, harvestYears: [2020] }, ["harvestYears"]).unlike).toEqual([]);
   });
 });

@@ -280,8 +280,8 @@ describe("soils by texture and curve numbers", () => {
   });
 
   it("nothing runs off up to a fifth of what the ground holds, all of it at 100", () => {
-    expect(reached(curveNumberRunoff(16.9, 75)).mm).toBe(0);
-    expect(reached(curveNumberRunoff(50, 100)).mm).toBe(50);
-    expect(reached(curveNumberWhen(75, "average"))).toBe(75);
+    expect(reached(curveNumberRunoff(16.9, 75)).value).toBe(0);
+    expect(reached(curveNumberRunoff(50, 100)).value).toBe(50);
+    expect(reached(curveNumberWhen(75, "average")).value).toBe(75);
   });
 });

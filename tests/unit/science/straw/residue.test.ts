@@ -13,7 +13,6 @@ import {
   massLeft,
   rotByRain,
   rotByTemperature,
-  stemsStanding,
 } from "../../../../src/science/residue/decay.ts";
 import { erosionExponent, lossByRain, lossByWind } from "../../../../src/science/residue/erosion.ts";
 import {
@@ -25,6 +24,7 @@ import {
   PASSES,
 } from "../../../../src/science/residue/passes.ts";
 import { exactly, fits, usable } from "../../../../src/science/residue/ranged.ts";
+import { stemsStanding } from "../../../../src/science/residue/stems.ts";
 import { strawGrown } from "../../../../src/science/residue/straw-grown.ts";
 import { dryShareOf, strawWaysOf } from "../../../../src/science/residue/straw-ways.ts";
 import { massForThickness, strawMulchDensity } from "../../../../src/science/residue/thickness.ts";
@@ -263,8 +263,22 @@ describe("decay", () => {
   });
 
   it("refuses stems before harvest", () => {
-    expect(reasonOf(stemsStanding("oats", -1))).toBe("science/no-number");
-    expect(reached(stemsStanding("oats", 0))).toBe(1);
+    expect(reasonOf(stemsStanding("oats", own(-1, "d", "decay-rate")))).toBe("science/not-a-range");
+    expect(reached(stemsStanding("oats", own(0, "d", "decay-rate")))).toMatchObject({
+      low: 1,
+      middle: 1,
+      high: 1,
+    });
+  });
+
+  it("says how far stems may be off: a quarter to either side of the one rate that is known", () => {
+    const stands = reached(stemsStanding("winter-wheat", own(27.5, "d", "decay-rate")));
+    // By hand: ten days beyond the 17.5th at 0.169, 0.12675 and 0.21125 a day.
+    expect(stands.middle).toBeCloseTo(Math.exp(-1.69), 12);
+    expect(stands.low).toBeCloseTo(Math.exp(-2.1125), 12);
+    expect(stands.high).toBeCloseTo(Math.exp(-1.2675), 12);
+    expect(stands.methods).toEqual(["stems-standing"]);
+    expect(stands.sources).toContain("steiner-1994");
   });
 });
 

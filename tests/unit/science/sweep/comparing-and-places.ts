@@ -95,13 +95,17 @@ const CONDITIONS: likeWithLike.Conditions = {
   seasons: ["spring"],
   harvestYears: [2026],
 };
-const YEARS = [1, 2, 4, 7, 11].map((value, at) => ({
-  spot: "1",
-  season: "spring",
-  harvestYear: 2020 + at,
-  value,
-  fromPaper: at === 0,
-}));
+const yearsOf = (values: readonly number[]) =>
+  values.map((value, at) => ({
+    spot: "1",
+    season: "spring",
+    harvestYear: 2020 + at,
+    value,
+    fromPaper: at === 0,
+  }));
+const YEARS = yearsOf([1, 2, 4, 7, 11]);
+// Beyond ten the order is no longer counted out.
+const TWELVE_YEARS = yearsOf([1, 2, 4, 7, 11, 9, 12, 15, 13, 16, 18, 17]);
 const CORNERS = nearEquator([
   [0, 0],
   [300, 0],
@@ -155,7 +159,7 @@ export const COMPARING_AND_PLACES = [
   ...swept("methods.ts", methodsOf, { sourcesOf: [["strip-ratio"]] }),
   ...swept("methods/behind/ground-cover.ts", coverMethods, { sourcesOfCover: [["strip-ratio"]] }),
   ...swept("over-years/trend.ts", trend, {
-    trendOfSpot: [YEARS, { unit: "1" }],
+    trendOfSpot: { args: [YEARS, { unit: "1" }], more: [[TWELVE_YEARS, { unit: "1" }]] },
     trendOfField: [[...YEARS, ...YEARS.map((one) => ({ ...one, spot: "2" }))], { unit: "1", seed: 1 }],
   }),
   ...swept("over-years/visits.ts", visits, {
@@ -301,10 +305,18 @@ export const COMPARING_AND_PLACES = [
       "m2",
     ],
     samplesEachSide: [3, 6],
-    compareCounts: [
-      { counts: [3, 9, 0, 4], effortEach: 1 },
-      { counts: [1, 2, 0], effortEach: 1 },
-    ],
+    compareCounts: {
+      args: [
+        { counts: [3, 9, 0, 4], effortEach: 1 },
+        { counts: [1, 2, 0], effortEach: 1 },
+      ],
+      more: [
+        [
+          { counts: [9, 8, 9, 8], effortEach: 1 },
+          { counts: [4, 5, 4], effortEach: 1 },
+        ],
+      ],
+    },
   }),
   ...swept("side-by-side/groups.ts", sideGroups, {
     compareGroups: {

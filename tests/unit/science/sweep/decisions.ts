@@ -15,6 +15,7 @@ import * as erosion from "../../../../src/science/residue/erosion.ts";
 import * as ownLoss from "../../../../src/science/residue/own-loss.ts";
 import * as passes from "../../../../src/science/residue/passes.ts";
 import * as rangedOf from "../../../../src/science/residue/ranged.ts";
+import * as stems from "../../../../src/science/residue/stems.ts";
 import * as strawGrown from "../../../../src/science/residue/straw-grown.ts";
 import * as strawWays from "../../../../src/science/residue/straw-ways.ts";
 import * as thickness from "../../../../src/science/residue/thickness.ts";
@@ -71,6 +72,9 @@ const STEMS = { length: metres([0.7, 0.8, 0.9]), shape: cuttingHeight.stemShape(
 const GRAIN = { yield: own(8000, "kg/har", "grain-yield"), dryShare: own(0.89, "1", "dry-matter") };
 const [way] = strawWays.strawWaysOf("winter-wheat");
 if (way === undefined) throw new Error("no way to come from grain to straw");
+const WAYS = crops.RESIDUE_CROPS.flatMap(strawWays.strawWaysOf).filter(
+  (one, at, all) => one.way !== way.way && all.findIndex((other) => other.way === one.way) === at,
+);
 const LEFT = [share(0.7), share([0.5, 0.6, 0.7])];
 const money = (value: number) => own(value, "{money}/t", "straw-price");
 const SALE: breakEven.StrawSale = {
@@ -104,7 +108,7 @@ const ET = own([3, 4, 5], "mm/d", "reference-evapotranspiration");
 const MULCH: mulchCut.Mulch = {
   cover: share([0.8, 0.9, 0.95]),
   fullCut: mulchCut.fullCoverCut(),
-  thickness: own(0.03, "m", "mulch-thickness"),
+  thickness: own(30, "mm", "mulch-thickness"),
   mass: kgPerHa(4000),
   crop: "winter-wheat",
 };
@@ -134,7 +138,10 @@ export const DECISIONS = [
   ...swept("cover-crop/frame.ts", frame, { frameError: [0.5, 0.19], frameCautions: [FRAME] }),
   ...swept("cover-crop/quadrats.ts", quadrats, {
     coverCropMass: [QUADRATS, FRAME],
-    plantsPerM2: [QUADRATS, FRAME],
+    plantsPerM2: {
+      args: [QUADRATS, FRAME],
+      more: [[QUADRATS.map((one) => ({ ...one, amount: 0 })), FRAME]],
+    },
   }),
   ...swept("cover-crop/weeds.ts", weeds, {
     weedSuppression: [{ lower: 4000, upper: 6000 }, "grass"],
@@ -177,8 +184,8 @@ export const DECISIONS = [
     decayRateOf: ["winter-wheat"],
     lossAfter: [own([0.006, 0.008, 0.01], "/d", "decay-rate"), own(40, "d", "decay-rate")],
     massLeft: [kgPerHa(9000), share([0.3, 0.4, 0.5])],
-    stemsStanding: ["barley", 20],
   }),
+  ...swept("residue/stems.ts", stems, { stemsStanding: ["barley", own(20, "d", "decay-rate")] }),
   ...swept("residue/erosion.ts", erosion, {
     erosionExponent: [],
     lossByRain: [share(0.3), erosion.erosionExponent(), 6.096],
@@ -217,11 +224,13 @@ export const DECISIONS = [
       endless: NOT_JUDGED,
     },
   }),
-  ...swept("residue/straw-grown.ts", strawGrown, { strawGrown: [GRAIN, way] }),
+  ...swept("residue/straw-grown.ts", strawGrown, {
+    strawGrown: { args: [GRAIN, way], more: WAYS.map((one) => [GRAIN, one] as const) },
+  }),
   ...swept("residue/straw-ways.ts", strawWays, { dryShareOf: ["barley"], strawWaysOf: ["barley"] }),
   ...swept("residue/thickness.ts", thickness, {
     strawMulchDensity: [],
-    massForThickness: [own([0.02, 0.03, 0.04], "m", "mulch-thickness"), thickness.strawMulchDensity()],
+    massForThickness: [own([20, 30, 40], "mm", "mulch-thickness"), thickness.strawMulchDensity()],
   }),
   ...swept("shelter/net.ts", shelterNet, {
     gainOf: [shelterNet.SHELTERED_CROPS[0] ?? "winter-wheat"],

@@ -111,7 +111,7 @@ export const GROUND_AND_HOLES = [
   ...swept("earthworms/field.ts", wormField, {
     countedHoles: [DUG],
     wormsPerHole: [DUG],
-    wormsPerM2: [DUG],
+    wormsPerM2: { args: [DUG], more: [[holes(0, 0, 0)], [holes(4, 4, 4)]] },
   }),
   ...swept("earthworms/groups.ts", groups, { shareOfHolesWith: ["deep", DUG] }),
   ...swept("earthworms/guides.ts", guides, { guidesFor: ["cropland"] }),
@@ -201,7 +201,13 @@ export const GROUND_AND_HOLES = [
   ...swept("ground-cover/standing-stubble.ts", stubble, { stubbleHeight: [[[180, 220], [200], [150, 250]]] }),
   ...swept("ground-cover/strip-share.ts", stripShare, { stripShare: [LINES, "residue", PLAIN] }),
   ...swept("ground-cover/strip.ts", strip, {
-    coverOfStrip: [LINES, "ground-cover", { stoneCounts: true }],
+    coverOfStrip: {
+      args: [LINES, "ground-cover", { stoneCounts: true }],
+      more: [
+        [[line(44), line(44), line(44)], "residue", PLAIN],
+        [[line(0), line(0), line(0)], "residue", PLAIN],
+      ],
+    },
     coverOfLine: [line(44), "residue", PLAIN],
   }),
   ...swept("ground-cover/targets.ts", targets, { chanceOfAtLeast: [LINES, "residue", PLAIN, 0.3] }),

@@ -238,7 +238,12 @@ export const RINGS_AND_STORMS = [
   ...swept("infiltration/levelling.ts", levelling, {
     lastThree: { args: [RULED], inner: CHECKED_SOAKING, from: from((one) => [one], KEPT_READING, KEPT) },
     minutesForRuler: [60, 1],
-    levellingOf: { args: [RULED], inner: CHECKED_SOAKING, from: from((one) => [one], KEPT_READING, KEPT) },
+    levellingOf: {
+      args: [RULED],
+      more: [[TOPPED]],
+      inner: CHECKED_SOAKING,
+      from: from((one) => [one], KEPT_READING, KEPT),
+    },
   }),
   ...swept("infiltration/measured-pours.ts", measuredPours, {
     pourPieces: { args: [POUR_READING.events, POURS, AREA_M2], inner: CHECKED_READING },

@@ -2,11 +2,12 @@ import { readdirSync } from "node:fs";
 import { resolve, sep } from "node:path";
 import { pathToFileURL } from "node:url";
 import { describe, expect, it } from "vitest";
+import { METHODS } from "../../../../src/science/methods/all.ts";
 import { COMPARING_AND_PLACES } from "./comparing-and-places.ts";
 import { DECISIONS } from "./decisions.ts";
 import { GROUND_AND_HOLES } from "./ground-and-holes.ts";
 import { RINGS_AND_STORMS } from "./rings-and-storms.ts";
-import { notSwept, swept, troublesOf } from "./sweep.ts";
+import { methodsSaid, notSwept, swept, troublesOf } from "./sweep.ts";
 
 const ROOM = resolve(import.meta.dirname, "../../../../src/science");
 const SWEPT = [...GROUND_AND_HOLES, ...RINGS_AND_STORMS, ...DECISIONS, ...COMPARING_AND_PLACES];
@@ -36,6 +37,11 @@ it("knows every function that the room exports, and none that is gone", async ()
   expect(exported.length).toBeGreaterThan(350);
   expect(notSwept(exported, NAMES)).toEqual({ missing: [], gone: [] });
   expect(new Set(NAMES).size).toBe(NAMES.length);
+});
+
+it("hears of every method from an answer to an example", () => {
+  const said = methodsSaid(SWEPT);
+  expect(Object.keys(METHODS).filter((id) => !said.has(id))).toEqual([]);
 });
 
 it("would miss a new function, and one that went", () => {

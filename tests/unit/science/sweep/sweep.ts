@@ -251,6 +251,23 @@ const ofNothing = (one: Swept): readonly string[] => {
     : [];
 };
 
+/** Every method that an answer to the examples says of itself. */
+export const methodsSaid = (all: readonly Swept[]): ReadonlySet<unknown> => {
+  const said = new Set<unknown>();
+  const look = (value: unknown, seen: Set<unknown>): void => {
+    if (typeof value !== "object" || value === null || seen.has(value)) return;
+    seen.add(value);
+    for (const [key, one] of Object.entries(value)) {
+      if (key === "method" && typeof one === "string") said.add(one);
+      if (key === "methods" && Array.isArray(one)) for (const method of one) said.add(method);
+      look(one, seen);
+    }
+  };
+  for (const { args, more, call } of all)
+    for (const each of [args, ...(more ?? [])]) look(call(...each), new Set());
+  return said;
+};
+
 /** Names that stand in one of two lists and not in the other. */
 export const notSwept = (
   exported: readonly string[],
