@@ -3,11 +3,26 @@ import { failed, ok, type Result } from "../../record/result.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Estimate, Worked } from "../estimate.ts";
 import { sourcesOf } from "../methods.ts";
-import { type Dispersion, dispersionOf, negativeBinomialK } from "../statistics/negative-binomial.ts";
+import {
+  type Dispersion,
+  dispersionOf,
+  emptyShare,
+  negativeBinomialK,
+} from "../statistics/negative-binomial.ts";
 import { exactInterval } from "../statistics/proportion.ts";
+import { sumOf } from "../statistics/sample.ts";
 import { sameSides } from "./conditions.ts";
 import { countedHoles } from "./field.ts";
 import type { HoleCount } from "./hole-count.ts";
+
+/** Holes without a worm: as many as were seen, beside as many as such a mean would leave. */
+export interface EmptyHoles {
+  readonly seen: Estimate;
+  /** If worms lay by chance; `science/no-number` where no hole has a worm. */
+  readonly byChance: Result<number>;
+  /** If they lie in the clumps of `k`; the reason where no k is known. */
+  readonly inClumps: Result<number>;
+}
 
 /** The spread of the holes. */
 export interface HolesSpread extends Worked {
@@ -16,6 +31,7 @@ export interface HolesSpread extends Worked {
   readonly k: Result<number>;
   /** Share of the holes with any worm. */
   readonly occupied: Estimate;
+  readonly empty: EmptyHoles;
 }
 
 /**
@@ -52,15 +68,15 @@ export const shareOfHoles = (hits: number, holes: number): Result<Estimate> => {
 };
 
 /**
- * How the worms lie over the holes: variance over mean with its test, negative-binomial k, and the share of
- * holes with any worm.
+ * How the worms lie over the holes: variance over mean with its test, negative-binomial k, the share of holes with any
+ * worm, and the share without, beside what chance or clumps would leave empty.
  *
  * @param holes in any order, finished ones count
  * @returns `science/hole-sizes-differ` unless the holes are one size: counts of unlike holes differ by their
  * size alone. `dispersion` and `k` hold reasons of their own (`science/too-few-holes`, `science/all-empty`,
  * `science/no-over-dispersion-seen`). Else reasons as `countedHoles`
  *
- * Source: `dispersionOf`, `negativeBinomialK`, `shareOfHoles`.
+ * Source: `dispersionOf`, `negativeBinomialK`, `shareOfHoles`, `emptyShare`.
  */
 export const spreadOfHoles = (holes: readonly HoleCount[]): Result<HolesSpread> => {
   const all = countedHoles(holes);
@@ -71,14 +87,24 @@ export const spreadOfHoles = (holes: readonly HoleCount[]): Result<HolesSpread> 
   const counts = counted.map(({ worms }) => worms);
   const occupied = shareOfHoles(counts.filter((worms) => worms > 0).length, counts.length);
   if (!occupied.ok) return occupied;
+  const empty = shareOfHoles(counts.filter((worms) => worms === 0).length, counts.length);
+  if (!empty.ok) return empty;
+  const mean = sumOf(counts) / counts.length;
+  const k = negativeBinomialK(counts);
+  const methods = ["counts-dispersion", "negative-binomial-k", "share-of-holes", "empty-share"] as const;
   return ok({
     dispersion: dispersionOf(counts),
-    k: negativeBinomialK(counts),
+    k,
     occupied: occupied.value,
+    empty: {
+      seen: empty.value,
+      byChance: emptyShare(mean, null),
+      inClumps: k.ok ? emptyShare(mean, k.value) : k,
+    },
     n: counts.length,
     sampledBy: "holes",
     cautions,
-    methods: ["counts-dispersion", "negative-binomial-k", "share-of-holes"],
-    sources: sourcesOf(["counts-dispersion", "negative-binomial-k", "share-of-holes"]),
+    methods,
+    sources: sourcesOf(methods),
   });
 };

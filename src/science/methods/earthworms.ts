@@ -1,4 +1,5 @@
 /** Methods of spade holes. */
+import { SELDOM } from "../constants/comparison.ts";
 import * as constant from "../constants.ts";
 import type { Constant, Method } from "../method.ts";
 import { EARTHWORMS_BEHIND as behind } from "./behind/earthworms.ts";
@@ -59,6 +60,21 @@ export const EARTHWORM_METHODS = {
     formulas: ["Var = m + m²/k", "Σ N_j / (k + j − 1) = n·ln(1 + m/k)"],
     constants: [],
     sources: behind["negative-binomial-k"],
+  },
+  "empty-share": {
+    formulas: ["P_0 = (1 + m/k)^(−k)", "P_0 = exp(−m)"],
+    constants: [],
+    sources: behind["empty-share"],
+  },
+  "count-range-exact": {
+    formulas: ["D = x / ΣA_i", "P(X ≥ x ; μ_lower) = α/2", "P(X ≤ x ; μ_upper) = α/2"],
+    constants: [LEVEL, { symbol: "P_seldom", value: SELDOM, unit: "1", source: "own-rule" }],
+    sources: behind["count-range-exact"],
+  },
+  "holes-to-see": {
+    formulas: ["P = 1 − (1 − p)^n", "p_upper = 1 − α^(1/n)"],
+    constants: [LEVEL, { symbol: "N_most", value: constant.MOST_HOLES, unit: "1", source: "own-rule" }],
+    sources: behind["holes-to-see"],
   },
   "guide-level": {
     formulas: ["m ≥ g", "m > g"],

@@ -105,3 +105,22 @@ export const negativeBinomialK = (counts: readonly number[]): Result<number> => 
   }
   return ok(Math.exp((low + high) / 2));
 };
+
+/**
+ * Share of samples with nothing in them: `(1 + m/k)^(−k)` where things lie in clumps, `exp(−m)` where by chance.
+ *
+ * @param mean per sample, above 0
+ * @param k exponent of the negative binomial, above 0; null for things that lie by chance
+ * @returns `science/no-number` unless the mean is above 0 and finite and k, where given, too
+ *
+ * Source: Krebs, Ecological Methodology (from memory).
+ *
+ * @example
+ * emptyShare(9, 2).value // => ≈ 0.03306
+ */
+export const emptyShare = (mean: number, k: number | null): Result<number> => {
+  const good = [mean, k ?? 1].every((value) => value > 0 && Number.isFinite(value));
+  if (!good) return failed("science/no-number");
+  // A mean beyond all numbers over k leaves nothing empty.
+  return ok(Math.exp(k === null ? -mean : -k * Math.min(Math.log1p(mean / k), Number.MAX_VALUE)));
+};

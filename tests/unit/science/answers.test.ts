@@ -20,6 +20,10 @@ describe("what a screen would show as a number or a finding says what stands beh
   it.each([
     "cover-crop/frame.ts frameError",
     "cover-crop/weeds.ts rollingTime",
+    "earthworms/by-chance.ts densityByChance",
+    "earthworms/seen-at-all.ts chanceToSee",
+    "earthworms/seen-at-all.ts holesToSee",
+    "earthworms/seen-at-all.ts shareIfNoneSeen",
     "ground-cover/across-pass.ts coverAcrossPass",
     "ground-cover/in-step.ts checkLayout",
     "ground-cover/percentages.ts percentagesThatSum",

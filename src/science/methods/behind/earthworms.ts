@@ -10,6 +10,9 @@ export const EARTHWORMS_BEHIND = {
   "share-of-holes": ["clopper-pearson-1934"],
   "counts-dispersion": ["krebs"],
   "negative-binomial-k": ["bliss-fisher-1953"],
+  "empty-share": ["krebs"],
+  "count-range-exact": ["garwood-1936", "krebs", "own-rule"],
+  "holes-to-see": ["clopper-pearson-1934", "own-rule"],
   "guide-level": [],
   "holes-needed": ["krebs", "stroud-2019", "nist-handbook", "own-rule"],
 } as const satisfies Readonly<Record<string, readonly SourceId[]>>;

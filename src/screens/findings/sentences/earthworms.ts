@@ -25,6 +25,10 @@ export const earthwormSentences: Readonly<Record<string, string>> = {
   "science/hole-sizes-mixed": "Holes of different sizes are in this mean, and small ones vary more.",
   "science/holes-alike":
     "All {holes} holes are alike, which is mostly luck. The spread of worms that lie by chance stands in for theirs.",
+  "science/counts-in-clumps":
+    "The worms lie in clumps here: a range for worms that lie by chance would be too narrow.",
+  "science/holes-as-if-apart":
+    "This supposes that holes tell nothing of each other: dig them 30 m (100 ft) apart or more.",
   "science/holes-close-together":
     "{holes} holes lie within {metres} m of another one: near holes are alike, so the mean of the field is less sure than its range says.",
   "science/holes-in-doubt": "Holes with two answers were left out until one is chosen: {holes}.",
@@ -41,6 +45,8 @@ export const earthwormSentences: Readonly<Record<string, string>> = {
   "science/not-a-share-of-mean": "Give or take has to lie above 0 and at most at 100 % of the mean.",
   "science/not-determined":
     "Not determined in {holes} {holes|hole|holes}: only young worms, worms left in the pot, or a total alone. That is not the same as absent.",
+  "science/range-supposes-chance":
+    "This range supposes that worms lie by chance. In clumps it is too narrow.",
   "science/soil-cold": "Holes with few or no worms and cold soil: {holes}. The count may be too low.",
   "science/soil-dry": "Holes with few or no worms and dry soil: {holes}. The count may be too low.",
   "science/too-few-holes": "Too few holes to give a range: it needs {needs}, there are {has}.",

@@ -38,6 +38,18 @@ export const earthwormMethods: Readonly<Record<Id, MethodWords>> = {
     title: "How strong the clumps are (negative-binomial k, maximum likelihood)",
     says: "A small k means strong clumps. Without over-dispersion there is no k, and none is given.",
   },
+  "empty-share": {
+    title: "How many holes would be empty",
+    says: "The share of holes without a worm that such a mean leaves, by chance and in clumps, beside the share that was seen.",
+  },
+  "count-range-exact": {
+    title: "Range of one count (exact limits, worms by chance)",
+    says: "All worms over all holes as one count. Where the holes show clumps no such range is given.",
+  },
+  "holes-to-see": {
+    title: "Holes to see a group at all",
+    says: "How many holes show it at least once, and how many may still hold it when none did. Not seen is not absent.",
+  },
   "guide-level": {
     title: "Read by one guide",
     says: "Only by the guide's own hole, depth, season and land use, with its name beside it.",
@@ -121,6 +133,32 @@ export const earthwormSymbols: Pick<SymbolWords, Id> = {
     N_j: "holes with j worms or more",
     j: "1, 2, 3 up to the most worms of a hole",
     n: "number of holes",
+  },
+  "empty-share": {
+    P_0: "share of holes without a worm",
+    m: "mean of the holes",
+    k: "exponent of the negative binomial: small when clumps are strong",
+  },
+  "count-range-exact": {
+    D: "worms per m²",
+    x: "worms of all holes",
+    A_i: "area of one hole",
+    P: "the chance of",
+    X: "worms of all holes, if they were dug anew",
+    μ_lower: lower,
+    μ_upper: upper,
+    α: "what the level leaves over: 5 of 100",
+    P_seldom: "counts that chance makes so uneven this seldom lie in clumps",
+    "1−α": level,
+  },
+  "holes-to-see": {
+    P: "how often at least one hole shows it",
+    p: "share of the holes that hold it",
+    n: "number of holes",
+    p_upper: upper,
+    α: "what the level leaves over: 5 of 100",
+    N_most: "most holes that are planned for",
+    "1−α": level,
   },
   "guide-level": {
     m: "mean of the holes, counted as the guide counts",

@@ -49,6 +49,7 @@ import * as kendallGroups from "../../../../src/science/statistics/kendall-group
 import * as mean from "../../../../src/science/statistics/mean.ts";
 import * as negativeBinomial from "../../../../src/science/statistics/negative-binomial.ts";
 import * as permutation from "../../../../src/science/statistics/permutation.ts";
+import * as poisson from "../../../../src/science/statistics/poisson.ts";
 import * as power from "../../../../src/science/statistics/power.ts";
 import * as proportion from "../../../../src/science/statistics/proportion.ts";
 import * as quantile from "../../../../src/science/statistics/quantile.ts";
@@ -431,12 +432,14 @@ export const COMPARING_AND_PLACES = [
   ...swept("statistics/negative-binomial.ts", negativeBinomial, {
     dispersionOf: [[2, 9, 0, 5]],
     negativeBinomialK: [[2, 9, 0, 5]],
+    emptyShare: { args: [9, 2], more: [[9, null]] },
   }),
   ...swept("statistics/permutation.ts", permutation, {
     waysToChoose: { args: [14, 6], inner: INNER, endless: "beyond all numbers, as its docstring says" },
     smallestPermutationChance: { args: [4, 5], inner: INNER, endless: INNER },
     permutationOfTwo: [VALUES, OTHERS, 1],
   }),
+  ...swept("statistics/poisson.ts", poisson, { countRange: [10, 0.95] }),
   ...swept("statistics/power.ts", power, {
     powerOf: [2, 1, 4, { ...WANTED, design: "two-groups" }],
     samplesNeeded: [1, 1, WANTED],

@@ -1,4 +1,5 @@
 /** Examples of ground cover and earthworms. */
+import * as byChance from "../../../../src/science/earthworms/by-chance.ts";
 import * as conditions from "../../../../src/science/earthworms/conditions.ts";
 import * as wormField from "../../../../src/science/earthworms/field.ts";
 import * as groups from "../../../../src/science/earthworms/groups.ts";
@@ -8,6 +9,7 @@ import * as holeCount from "../../../../src/science/earthworms/hole-count.ts";
 import * as holesNeeded from "../../../../src/science/earthworms/holes-needed.ts";
 import * as protocol from "../../../../src/science/earthworms/protocol.ts";
 import * as readGuide from "../../../../src/science/earthworms/read-guide.ts";
+import * as seenAtAll from "../../../../src/science/earthworms/seen-at-all.ts";
 import * as spread from "../../../../src/science/earthworms/spread.ts";
 import * as unlike from "../../../../src/science/earthworms/unlike.ts";
 import * as wormMethods from "../../../../src/science/earthworms/worm-methods.ts";
@@ -97,6 +99,9 @@ const LAYOUT = { markSpacingMm: 304.8, marks: 100, angleToRowsDeg: 45, rowSpacin
 const NOTHING_MEASURED = "a field without tests has empty lists of results";
 
 export const GROUND_AND_HOLES = [
+  ...swept("earthworms/by-chance.ts", byChance, {
+    densityByChance: { args: [holes(9, 8, 10)], more: [[DUG], [holes(0, 0, 0)]] },
+  }),
   ...swept("earthworms/conditions.ts", conditions, {
     sameSides: [
       [0.2, 0.2],
@@ -144,6 +149,11 @@ export const GROUND_AND_HOLES = [
   }),
   ...swept("earthworms/read-guide.ts", readGuide, {
     readByGuide: [guide, DUG, { landUse: "cropland", month: 4, hemisphere: "north" }],
+  }),
+  ...swept("earthworms/seen-at-all.ts", seenAtAll, {
+    holesToSee: [0.2],
+    chanceToSee: [0.2, 10],
+    shareIfNoneSeen: [10],
   }),
   ...swept("earthworms/spread.ts", spread, { shareOfHoles: [3, 10], spreadOfHoles: [DUG] }),
   ...swept("earthworms/unlike.ts", unlike, { unlikeLastTime: [DUG, holes(3, 4)] }),
