@@ -101,7 +101,7 @@ export const STRAW_METHODS = {
   },
   passes: {
     formulas: ["C_end = C·r_1·r_2", "f = 1 − ln(1 − C_end) / ln(1 − C)"],
-    constants: [table("r_1", 40, "scs-emi-1992")],
+    constants: [table("r_1", 40, "scs-emi-1992"), table("C", 16, "scs-emi-1992")],
     sources: behind.passes,
   },
   "rain-erosion": {

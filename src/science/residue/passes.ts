@@ -1,7 +1,8 @@
 /** What passes with a machine, a winter, or a year leave: published ranges, each to be changed. */
-import { ok, type Result } from "../../record/result.ts";
+import { failed, ok, type Result } from "../../record/result.ts";
+import { sourcesOf } from "../methods.ts";
 import { coverFromMass, type Lying } from "./cover-mass.ts";
-import type { Fragility } from "./crops.ts";
+import type { Fragility, ResidueCrop } from "./crops.ts";
 import { assumed, type Limits, type Ranged, ranged, type Span, usable } from "./ranged.ts";
 
 type Ends = readonly [low: number, high: number];
@@ -35,6 +36,38 @@ export const PASSES = Object.keys(LEFT) as readonly Pass[];
 export const leftByPass = (pass: Pass, fragility: Fragility): Ranged => {
   const [low, high] = LEFT[pass][fragility];
   return assumed("cover-kept-by-pass", { low, middle: (low + high) / 2, high }, "1", "scs-emi-1992");
+};
+
+/** Share of the ground that is covered right after harvest. From memory. */
+const AFTER_HARVEST: Readonly<Partial<Record<ResidueCrop, Ends>>> = {
+  maize: [0.9, 0.95],
+  "winter-wheat": [0.85, 0.9],
+  "spring-wheat": [0.85, 0.9],
+  barley: [0.85, 0.9],
+  oats: [0.85, 0.9],
+  rye: [0.85, 0.9],
+  sorghum: [0.8, 0.9],
+  soybean: [0.7, 0.8],
+};
+
+/**
+ * Cover right after harvest, before any pass: where nobody has counted yet it is a start for `coverAfterPasses`.
+ *
+ * @returns a share; `science/no-figure-for-crop` where none is known
+ *
+ * Source: SCS & Equipment Manufacturers Institute 1992, from memory; the person can change it.
+ *
+ * @example
+ * coverAfterHarvest("soybean").value // => { low: 0.7, high: 0.8 }
+ */
+export const coverAfterHarvest = (crop: ResidueCrop): Result<Ranged> => {
+  const known = AFTER_HARVEST[crop];
+  if (known === undefined) return failed("science/no-figure-for-crop", { crop });
+  const [low, high] = known;
+  const figure = assumed("cover", { low, middle: (low + high) / 2, high }, "1", "scs-emi-1992");
+  const methods = ["passes"] as const;
+  const cautions = [{ code: "science/cover-as-published", facts: {} }] as const;
+  return ok({ ...figure, cautions, methods, sources: sourcesOf(methods) });
 };
 
 const M2_PER_HA = 10_000;

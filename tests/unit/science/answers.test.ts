@@ -36,6 +36,7 @@ describe("what a screen would show as a number or a finding says what stands beh
     "position/bearing.ts magneticFromTrue",
     "position/bearing.ts trueFromMagnetic",
     "position/fields-near.ts fieldsNear",
+    "residue/passes.ts coverAfterHarvest",
     "residue/stems.ts stemsStanding",
     "side-by-side/like-with-like.ts unlikenesses",
     "side-by-side/strip-means.ts meansOfStrips",

@@ -21,6 +21,7 @@ export const strawSentences: Readonly<Record<string, string>> = {
   "science/local-rules-first":
     "Local rules, contracts and the advice of licensed advisers come before this answer.",
   "science/may-be-none-could-leave": "It may be that nothing could leave: that is the low end.",
+  "science/cover-as-published": "A published figure for this crop. One line after harvest is better.",
   "science/measured-elsewhere":
     "Measured elsewhere, on wheat straw without tillage. Lines of your own field on two days are better.",
   "science/more-gone-than-grown":

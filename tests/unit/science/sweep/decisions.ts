@@ -199,6 +199,7 @@ export const DECISIONS = [
   }),
   ...swept("residue/passes.ts", passes, {
     leftByPass: ["no-till-drill", "fragile"],
+    coverAfterHarvest: ["maize"],
     coverAfterPasses: { args: [share(0.95), LEFT], ofNothing: "no pass leaves all that lay there" },
     lossByPasses: {
       args: [{ mass: kgPerHa(9000), coefficient: perKg(2.3) }, LEFT],
