@@ -48,13 +48,14 @@ const byMethod = (
   levels: readonly GuideLevel[],
 ): readonly Guide[] =>
   WORM_METHODS.filter((method) => method.id === id).map(
-    ({ name, sidesM, depthM, minutes, season, layers, source, mark }) => ({
+    ({ name, sidesM, depthM, minutes, season, supposes, layers, source, mark }) => ({
       id,
       name,
       sidesM,
       depthM,
       minutes,
       season,
+      supposes,
       layers,
       source,
       mark,
@@ -107,6 +108,7 @@ export const GUIDES: readonly Guide[] = [
     depthM: null,
     minutes: null,
     season: null,
+    supposes: null,
     landUses: ["cropland"],
     layers: ["mulch", "soil"],
     source: "central-european-worms",

@@ -12,6 +12,12 @@ export interface Season {
   readonly months: readonly number[];
 }
 
+/**
+ * What a text supposes and no record of a hole says: permanent pasture where much rain falls, counted after 20 to 25 mm
+ * of it and not on ground cropped lately.
+ */
+export type Supposed = "wet-permanent-pasture";
+
 /** How holes are dug and counted, as one text states it. A person may change any of it. */
 export interface Protocol {
   /** Short name; the header of a hole keeps it. */
@@ -25,6 +31,8 @@ export interface Protocol {
   readonly minutes: number | null;
   /** Null where the text does not say. */
   readonly season: Season | null;
+  /** What else the text supposes of the place or the days before, so that its levels hold; null where it says nothing. */
+  readonly supposes: Supposed | null;
   readonly landUses: readonly LandUse[];
   /** The layers that the count holds. */
   readonly layers: readonly Layer[];

@@ -66,7 +66,8 @@ const byLayersOf = (guide: Guide, hole: HoleCount): HoleCount => {
  * Only by the guide's own hole size (each side within 5 %), depth (within 10 %), season and land use; these
  * two limits are rules of this product. Guides disagree with each other by a factor of four
  * (`science/guides-disagree`, always there); the farm's own old-grass spot says more than any of them. A guide
- * that states no hole is read per m², and says so (`science/guide-states-no-hole`).
+ * that states no hole is read per m², and says so (`science/guide-states-no-hole`). What a guide supposes and no record
+ * says, as the rain of a pasture, is said beside its level (`science/guide-supposes-wet-pasture`).
  *
  * @returns `science/guide-other-land-use`, `science/guide-other-hole-size`, `science/guide-other-depth`,
  * `science/guide-other-season`, `science/guide-season-not-known` when it cannot be read by this guide;
@@ -98,6 +99,8 @@ export const readByGuide = (guide: Guide, holes: readonly HoleCount[], dug: Dug)
   const cautions: Caution[] = [{ code: "science/guides-disagree", facts: { times: GUIDES_APART } }];
   if (guide.sidesM === null) cautions.push({ code: "science/guide-states-no-hole", facts: {} });
   if (guide.season === null) cautions.push({ code: "science/guide-states-no-season", facts: {} });
+  if (guide.supposes === "wet-permanent-pasture")
+    cautions.push({ code: "science/guide-supposes-wet-pasture", facts: {} });
   const left = all.value.counted.some(({ hole }) =>
     LAYERS.some((layer) => !guide.layers.includes(layer) && (hole.found[layer] ?? 0) > 0),
   );

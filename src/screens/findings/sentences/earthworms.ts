@@ -17,6 +17,8 @@ export const earthwormSentences: Readonly<Record<string, string>> = {
     "This guide is for one time of the year, and without a position nobody can tell the season.",
   "science/guide-states-no-hole": "This guide states no size or depth of hole.",
   "science/guide-states-no-season": "This guide states no time of the year.",
+  "science/guide-supposes-wet-pasture":
+    "This guide was made for permanent pasture where much rain falls, counted after 20 to 25 mm (about 1 in) of it. Where it is drier or was cropped lately, fewer worms are no bad sign.",
   "science/guide-without-level": "This guide says nothing of so few worms.",
   "science/guides-disagree":
     "Guides disagree by a factor of about {times}: name the guide, and compare with the old-grass spot first.",

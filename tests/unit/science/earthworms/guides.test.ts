@@ -43,6 +43,15 @@ describe("guides", () => {
     expect(reading.levelsOfRange).toMatchObject({ lower: { says: "few" }, upper: { says: "many" } });
   });
 
+  it("says what a guide of wet pasture supposes, beside its level and in no other guide", () => {
+    const squares = holes(12, 11, 14).map((one) => ({ ...one, depthM: 0.1 }));
+    const august: Dug = { landUse: "grassland", month: 8, hemisphere: "south" };
+    const read = reached(readByGuide(guide("pasture-10-cm"), squares, august));
+    expect(read.level.says).toBe("high");
+    expect(codes(read.cautions)).toContain("science/guide-supposes-wet-pasture");
+    expect(GUIDES.filter(({ supposes }) => supposes !== null).map(({ id }) => id)).toEqual(["pasture-10-cm"]);
+  });
+
   it("refuses another hole, depth, season or land", () => {
     const read = (but: Parameters<typeof hole>[1], dug = april) =>
       reasonOf(readByGuide(guide("survey-2019"), [hole(9, but), hole(8, but)], dug));
