@@ -88,7 +88,8 @@ export interface TwoHeads {
 
 /**
  * Conductivity from two steady rates under two heads: `K = g·(q₂ − q₁)/(H₂ − H₁)`, and α* from what is left over.
- * Needs no kind of soil, but a small error of either rate is a large one of their difference.
+ * Needs no kind of soil, but a small error of either rate is a large one of their difference. The app takes no test that
+ * is read steadily at two depths, so no screen shows this: it is for readings that were taken elsewhere.
  *
  * @param rates in any order
  * @returns reasons as `steadyRingKfs`; `science/kfs-heads-disagree` when the heads are the same or the higher
