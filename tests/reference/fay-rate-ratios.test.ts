@@ -105,7 +105,7 @@ describe("clumps seen in few holes", () => {
       { ratio: 6.96, phi: 1.704389, exact: [3.881012, 13.532997], withT: [3.900428, 12.419559] },
     ],
   ] as const)("%s", (_, a, b, { ratio, phi, exact, withT }) => {
-    const result = reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }));
+    const result = reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }, 2));
     expect(result.value).toBeCloseTo(ratio, 5);
     expect(result.unevenness.varianceToMean).toBeCloseTo(phi, 5);
     const range = reached(result.range);
@@ -120,6 +120,6 @@ describe("clumps seen in few holes", () => {
   it("the chance is where the range touches 1: 0.28636 for Crawley's worms", () => {
     const damp = { counts: [5, 7, 6, 8, 4, 3], effortEach: 1 };
     const others = { counts: [4, 7, 2, 6, 2, 3, 4, 9, 8, 1, 2, 0, 5, 1], effortEach: 1 };
-    expect(reached(reached(compareCounts(damp, others)).chance)).toBeCloseTo(0.286357, 5);
+    expect(reached(reached(compareCounts(damp, others, 2)).chance)).toBeCloseTo(0.286357, 5);
   });
 });

@@ -101,6 +101,11 @@ export const COMPARISON_METHODS = {
     ],
     sources: behind["words-of-difference"],
   },
+  "counts-needed": {
+    formulas: ["s² = φ·(1 + R)² / (4·R·m)", "δ = ln(R) / (s·√(2/n))"],
+    constants: [],
+    sources: behind["counts-needed"],
+  },
   "like-with-like": {
     formulas: ["Σ|a_i − b_i| / 2 < s_0", "e_most ≤ r_0·e_least", "z_least ≥ (1 − q)·z_most"],
     constants: [

@@ -5,7 +5,13 @@ import { CONFIDENCE_LEVEL } from "../constants.ts";
 import type { Bounds, Caution, Interval, Unit, Worked } from "../estimate.ts";
 import { type MethodId, sourcesOf } from "../methods.ts";
 import { type Word, wordFor } from "../side-by-side/words.ts";
-import { exactKendall, type KendallTest, mannKendall, smallestTrendChance } from "../statistics/kendall.ts";
+import {
+  exactKendall,
+  fewestTimes,
+  type KendallTest,
+  mannKendall,
+  smallestTrendChance,
+} from "../statistics/kendall.ts";
 import {
   chanceByWholeYears,
   type KendallOfGroups,
@@ -25,6 +31,11 @@ interface Trend extends Worked {
   readonly likely: Result<Interval>;
   /** Clearly or probably changing, else not to be told yet. The sign of the slope says which way. */
   readonly word: Word;
+  /**
+   * Years below which the order of the readings can never be called clearly changing. How many more it takes depends on
+   * how the years to come will scatter, for which no published rule is at hand, so no number is said.
+   */
+  readonly yearsAtLeast: number;
 }
 
 export interface SpotTrend extends Trend {
@@ -65,13 +76,15 @@ const rangeOfSpot = (slopes: Float64Array, test: KendallTest, level: number): Re
   return bounds.ok ? ok({ ...bounds.value, level, sides: "both", method: "counted-range" }) : bounds;
 };
 
+const YEARS_AT_LEAST = fewestTimes(SELDOM) ?? Number.MAX_SAFE_INTEGER;
+
 const floorCautions = (years: number): readonly Caution[] => {
   const smallest = smallestTrendChance(years);
   return smallest > SELDOM
     ? [
         {
           code: "science/too-few-years-for-five-percent",
-          facts: { years, percent: Number((100 * smallest).toPrecision(2)) },
+          facts: { years, percent: Number((100 * smallest).toPrecision(2)), needs: YEARS_AT_LEAST },
         },
       ]
     : [];
@@ -100,6 +113,7 @@ const trendOfSeries = ({ spot, season, points }: SpotSeries, unit: Unit): Result
     range,
     likely,
     word: wordOf(range, likely, chance),
+    yearsAtLeast: YEARS_AT_LEAST,
     test: test.value,
     n: points.length,
     sampledBy: "years",
@@ -181,6 +195,7 @@ export const trendOfField = (
     range,
     likely,
     word: wordOf(range, likely, byYears.value.chance),
+    yearsAtLeast: YEARS_AT_LEAST,
     spots: series.flatMap((one) => {
       const trend = trendOfSeries(one, unit);
       return trend.ok ? [trend.value] : [];

@@ -7,6 +7,7 @@ import { type MethodId, sourcesOf } from "../methods.ts";
 import { type BlockedTable, blockedTable } from "../statistics/blocks.ts";
 import { studentRange } from "../statistics/student-range.ts";
 import type { Asked } from "./comparison.ts";
+import { type ComparisonPlan, planFor } from "./plan.ts";
 import { boundsOn, noneOn, type Seen, shownOn, workedWith } from "./scale.ts";
 import { type Word, wordFor } from "./words.ts";
 
@@ -32,6 +33,8 @@ export interface BlocksComparison extends Worked {
    * test of any two means.
    */
   readonly leastSignificant: number;
+  /** Blocks for any two of the treatments to show the worthwhile difference. */
+  readonly plan: ComparisonPlan;
 }
 
 /**
@@ -47,11 +50,11 @@ export interface BlocksComparison extends Worked {
  * @example
  * const seen = (values) => values.map((value) => ({ value, least: null }));
  * const table = [{ label: "A", blocks: seen([4, 5, 6]) }, { label: "B", blocks: seen([5, 7, 7]) }];
- * compareBlocks(table, { scale: "difference", unit: "1" }).value.twos[0].word // => "probably-different"
+ * compareBlocks(table, { scale: "difference", unit: "1", worthwhile: 1 }).value.twos[0].word // => "probably-different"
  */
 export const compareBlocks = (
   treatments: readonly { readonly label: string; readonly blocks: readonly Seen[] }[],
-  { scale, unit }: Pick<Asked, "scale" | "unit">,
+  { scale, unit, worthwhile }: Pick<Asked, "scale" | "unit" | "worthwhile">,
 ): Result<BlocksComparison> => {
   const numbers: number[][] = [];
   let raised = 0;
@@ -93,6 +96,16 @@ export const compareBlocks = (
     means: treatments.map(({ label }, of) => ({ label, value: shownOn(scale, means[of] ?? 0) })),
     twos,
     leastSignificant: shownOn(scale, leastSignificant),
+    plan: planFor(
+      {
+        spread: Math.sqrt(rest.meanSquare),
+        degreesOfFreedom: rest.degreesOfFreedom,
+        n: numbers[0]?.length ?? 0,
+      },
+      worthwhile,
+      { treatments: treatments.length },
+      scale,
+    ),
     n: numbers[0]?.length ?? 0,
     sampledBy: "blocks",
     cautions: raised > 0 ? [{ code: "science/least-stands-in", facts: { values: raised } }] : [],

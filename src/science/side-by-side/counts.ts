@@ -13,7 +13,8 @@ import {
   unevennessOf,
 } from "../statistics/rate-ratio.ts";
 import { sumOf } from "../statistics/sample.ts";
-import type { Comparison } from "./comparison.ts";
+import type { PlannedComparison } from "./comparison.ts";
+import { type ComparisonPlan, planFor } from "./plan.ts";
 import { wordFor } from "./words.ts";
 
 /** Counts of equal holes of one place, and what one hole stands for: 1, or its area. */
@@ -22,11 +23,32 @@ export interface CountsOf {
   readonly effortEach: number;
 }
 
-export interface CountsComparison extends Comparison {
+export interface CountsComparison extends PlannedComparison {
   /** Nothing was found in the second place, so the ratio is second over first. */
   readonly turned: boolean;
   readonly unevenness: Unevenness;
 }
+
+/**
+ * Holes on each side for the worthwhile ratio R: with m in a hole on the average of both, the logarithm of one hole's
+ * share of the ratio varies by `s² = φ·(1+R)²/(4·R·m)`, φ being the unevenness, at least 1 as in the range. That is how
+ * well a count is known, so even holes that are all alike are planned for.
+ */
+const planOf = (a: CountsOf, b: CountsOf, unevenness: Unevenness, worthwhile: number): ComparisonPlan => {
+  const [first, second] = [a.counts.length, b.counts.length];
+  const mean = (sumOf(a.counts) / first + sumOf(b.counts) / second) / 2;
+  const squared = (Math.max(1, unevenness.varianceToMean) * (1 + worthwhile) ** 2) / (4 * worthwhile * mean);
+  return planFor(
+    {
+      spread: Math.sqrt(squared),
+      degreesOfFreedom: unevenness.degreesOfFreedom,
+      n: samplesEachSide(first, second),
+    },
+    worthwhile,
+    "two-groups",
+    "ratio",
+  );
+};
 
 const rateOf = ({ counts, effortEach }: CountsOf): Rate => ({
   count: sumOf(counts),
@@ -53,6 +75,7 @@ const intervalOf = (
  * of two places, as `compareGroups` with spots is.
  *
  * @param a counts per hole, whole numbers, in any order; first over second
+ * @param worthwhile the ratio called worthwhile, above 1
  * @returns `turned` as second over first when nothing was found in the second place; no range, chance or verdict with
  * fewer than three holes in a place (`science/too-few-to-compare`), and no range (`science/range-without-end`) when
  * counts are so few and uneven that it has no upper end. `science/nothing-in-either`, `science/not-a-count`,
@@ -63,9 +86,9 @@ const intervalOf = (
  *
  * @example
  * const tens = (of) => ({ counts: Array.from({ length: 10 }, () => of), effortEach: 1 });
- * compareCounts(tens(9), tens(6)).value // => { value: 1.5, word: "clearly-different" }
+ * compareCounts(tens(9), tens(6), 2).value // => { value: 1.5, word: "clearly-different" }
  */
-export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison> => {
+export const compareCounts = (a: CountsOf, b: CountsOf, worthwhile: number): Result<CountsComparison> => {
   const unevenness = unevennessOf([a.counts, b.counts]);
   if (!unevenness.ok) return unevenness;
   const turned = sumOf(b.counts) === 0;
@@ -85,7 +108,7 @@ export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison
   const likely = tooFew ?? intervalOf(first, second, unevenness.value, LIKELY_LEVEL, method);
   const cautions: Caution[] = [{ code: "science/ground-and-treatment", facts: {} }];
   if (turned) cautions.push({ code: "science/ratio-turned", facts: {} });
-  const methods: MethodId[] = [method, "words-of-difference"];
+  const methods: MethodId[] = [method, "words-of-difference", "counts-needed"];
   return ok({
     scale: "ratio",
     value,
@@ -99,6 +122,7 @@ export const compareCounts = (a: CountsOf, b: CountsOf): Result<CountsComparison
     cautions,
     methods,
     sources: sourcesOf(methods),
+    plan: planOf(a, b, unevenness.value, worthwhile),
     turned,
     unevenness: unevenness.value,
   });

@@ -9,10 +9,11 @@ import {
   samplesNeeded,
   smallestVisible,
   type TestDesign,
+  type TestWanted,
 } from "../statistics/power.ts";
 import { type Scale, shownOn } from "./scale.ts";
 
-/** A number of pairs, or of samples on each side; the spread of few is known poorly, so it is a band. */
+/** A number of pairs, of blocks, or of samples on each side; the spread of few is known poorly, so it is a band. */
 export interface Needed {
   readonly low: number;
   readonly middle: number;
@@ -36,16 +37,21 @@ export interface ComparisonPlan {
 export interface PlannedSpread {
   readonly spread: number;
   readonly degreesOfFreedom: number;
-  /** Pairs, or samples on each side, so far. */
+  /** Pairs, blocks, or samples on each side, so far. */
   readonly n: number;
 }
+
+/** With many pairs of treatments to look at every range is raised, and so is what it takes (Bonferroni). */
+const levelOf = (design: TestDesign): number => {
+  if (typeof design === "string") return CONFIDENCE_LEVEL;
+  return 1 - (1 - CONFIDENCE_LEVEL) / ((design.treatments * (design.treatments - 1)) / 2);
+};
 
 const neededFor = (
   difference: number,
   { spread, degreesOfFreedom }: PlannedSpread,
-  design: TestDesign,
+  wanted: TestWanted,
 ): Result<Needed> => {
-  const wanted = { design, level: CONFIDENCE_LEVEL, power: WANTED_POWER };
   const freedom = Math.max(LEAST_FREEDOM, degreesOfFreedom);
   const few = chiSquareQuantile((1 + BAND_LEVEL) / 2, freedom);
   const many = chiSquareQuantile((1 - BAND_LEVEL) / 2, freedom);
@@ -62,7 +68,7 @@ const neededFor = (
 
 /**
  * Samples for 80 % power at the difference called worthwhile, the power of what there is, and the smallest
- * difference that it can show; all at the 95 % level. The band of the number is the middle half of what the
+ * difference that it can show; all at the 95 % level, raised for blocks of three treatments or more as their ranges are. The band of the number is the middle half of what the
  * spread may be, known with at least five degrees of freedom.
  *
  * @param worthwhile above 0 for differences, above 1 for ratios (2 means twice or half as much)
@@ -86,13 +92,13 @@ export const planFor = (
     const named = Number.isFinite(worthwhile) ? worthwhile : 0;
     return { design, worthwhile: named, needed: none, power: none, smallestVisible: none };
   }
-  const wanted = { design, level: CONFIDENCE_LEVEL, power: WANTED_POWER };
+  const wanted = { design, level: levelOf(design), power: WANTED_POWER };
   const smallest = smallestVisible(spread.spread, spread.n, wanted);
   const shown = smallest.ok ? shownOn(scale, smallest.value) : null;
   return {
     design,
     worthwhile,
-    needed: neededFor(difference, spread, design),
+    needed: neededFor(difference, spread, wanted),
     power: powerOf(difference, spread.spread, spread.n, wanted),
     smallestVisible:
       shown === null ? smallest : Number.isFinite(shown) ? ok(shown) : failed("science/no-number"),

@@ -161,6 +161,21 @@ export const smallestTrendChance = (times: number): number => {
 };
 
 /**
+ * The least number of times whose order can give a chance this small: `2/n! ≤ α`.
+ *
+ * @param chance above 0, below 1
+ * @returns whole, 2 or more; null for a chance that no hundred times reach, or that is none
+ *
+ * @example
+ * fewestTimes(0.05) // => 5
+ */
+export const fewestTimes = (chance: number): number | null => {
+  if (!(chance > 0 && chance < 1)) return null;
+  for (let times = 2; times <= 100; times++) if (smallestTrendChance(times) <= chance) return times;
+  return null;
+};
+
+/**
  * Mann and Kendall's test for a trend: counted over all orders up to ten points with ties among values counted
  * as they are, by the normal curve beyond that or when a time has several values.
  *

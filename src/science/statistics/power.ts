@@ -3,8 +3,13 @@ import { failed, ok, type Result } from "../../record/result.ts";
 import { SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import { noncentralStudentProbability, normalQuantile, studentQuantile } from "./distributions.ts";
 
-/** Pairs whose differences are tested, or two groups of as many samples each. */
-export type TestDesign = "pairs" | "two-groups";
+/** Blocks that each hold so many treatments, of which two are compared. */
+export interface InBlocks {
+  readonly treatments: number;
+}
+
+/** Pairs whose differences are tested, two groups of as many samples each, or blocks. */
+export type TestDesign = "pairs" | "two-groups" | InBlocks;
 
 /** The test that is planned for: a design, the level of its range and the power wanted. */
 export interface TestWanted {
@@ -18,11 +23,19 @@ export interface TestWanted {
 /** Most samples that are planned for; beyond it another way of measuring helps more. */
 export const MOST_PLANNED = 1000;
 
-const freedomOf = (design: TestDesign, n: number): number => (design === "pairs" ? n - 1 : 2 * (n - 1));
+const freedomOf = (design: TestDesign, n: number): number => {
+  if (typeof design === "object") return (design.treatments - 1) * (n - 1);
+  return design === "pairs" ? n - 1 : 2 * (n - 1);
+};
 /** Standard error of the difference over the spread. */
 const errorOf = (design: TestDesign, n: number): number => Math.sqrt((design === "pairs" ? 1 : 2) / n);
 
-const good = (n: number, spread: number): Result<null> => {
+const good = (design: TestDesign, n: number, spread: number): Result<null> => {
+  if (typeof design === "object" && !(Number.isSafeInteger(design.treatments) && design.treatments > 1))
+    return failed("science/too-few-treatments", {
+      needs: 2,
+      has: Number.isSafeInteger(design.treatments) ? design.treatments : 0,
+    });
   if (!(Number.isSafeInteger(n) && n >= SAMPLES_FOR_A_RANGE))
     return failed("science/too-few-samples", {
       needs: SAMPLES_FOR_A_RANGE,
@@ -33,13 +46,14 @@ const good = (n: number, spread: number): Result<null> => {
 
 /**
  * How often a range would exclude no difference when the true one is `difference`: from the noncentral t with
- * `δ = d/(s·√(c/n))`, c being 1 for pairs and 2 for two groups; both tails count.
+ * `δ = d/(s·√(c/n))`, c being 1 for pairs and 2 for two groups and for two treatments in n blocks, where the rest has
+ * (k−1)(n−1) degrees of freedom; both tails count.
  *
  * @param difference in the unit of the spread; its sign does not matter
- * @param spread of differences between pairs, or of samples within a group; above 0
- * @param n pairs, or samples in each group; whole, 3 or more, as fewer give no range
+ * @param spread of differences between pairs, of samples within a group, or of the rest of blocks; above 0
+ * @param n pairs, samples in each group, or blocks; whole, 3 or more, as fewer give no range
  * @returns a share; `science/too-few-samples`, `science/no-spread-seen` unless the spread is above 0 and finite,
- * `science/no-number` when the difference is not finite
+ * `science/no-number` when the difference is not finite, `science/too-few-treatments` for blocks of fewer than two
  *
  * Source: NIST/SEMATECH e-Handbook, 7.2.2.2; the noncentral t as in programs for power.
  *
@@ -52,7 +66,7 @@ export const powerOf = (
   n: number,
   { design, level }: TestWanted,
 ): Result<number> => {
-  const usable = good(n, spread);
+  const usable = good(design, n, spread);
   if (!usable.ok) return usable;
   const freedom = freedomOf(design, n);
   const t = studentQuantile((1 + level) / 2, freedom);
@@ -87,7 +101,7 @@ const nearlyNeeded = (
 };
 
 /**
- * The least number of pairs, or of samples in each group, with which `difference` shows as often as wanted.
+ * The least number of pairs, of samples in each group, or of blocks, with which `difference` shows as often as wanted.
  *
  * @returns 3 or more; `science/no-worthwhile-difference` when the difference is 0, `science/too-many-samples`
  * when more than 1000 would be needed, else reasons as `powerOf`
@@ -139,7 +153,7 @@ export const samplesNeeded = (difference: number, spread: number, wanted: TestWa
  * smallestVisible(1, 17, { design: "two-groups", level: 0.95, power: 0.8 }).value // => ≈ 0.991
  */
 export const smallestVisible = (spread: number, n: number, wanted: TestWanted): Result<number> => {
-  const usable = good(n, spread);
+  const usable = good(wanted.design, n, spread);
   if (!usable.ok) return usable;
   const error = spread * errorOf(wanted.design, n);
   const freedom = freedomOf(wanted.design, n);

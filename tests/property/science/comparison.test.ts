@@ -108,7 +108,7 @@ describe("counts", () => {
     fc.assert(
       fc.property(counts, counts, (a, b) => {
         fc.pre(a.some((count) => count > 0) || b.some((count) => count > 0));
-        const result = reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }));
+        const result = reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }, 2));
         const chance = reached(result.chance);
         fc.pre(Math.abs(chance - 0.05) > 1e-6 && Math.abs(chance - 0.2) > 1e-6);
         expect(result.word === "clearly-different").toBe(chance < 0.05);

@@ -16,6 +16,7 @@ export const COMPARISON_BEHIND = {
   "rate-ratio-exact": ["clopper-pearson-1934", "fay-2010"],
   "rate-ratio-scaled": ["clopper-pearson-1934", "fay-2010", "mccullagh-nelder-1989", "own-rule"],
   "words-of-difference": ["noncentral-t-power", "ohio-replicates", "own-rule"],
+  "counts-needed": ["mccullagh-nelder-1989", "noncentral-t-power", "own-rule"],
   "like-with-like": ["own-rule"],
   "theil-sen": ["sen-1968", "usepa-2009"],
   "gilbert-range": ["gilbert-1987", "usepa-2009"],

@@ -36,7 +36,7 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
   "science/too-few-treatments":
     "There is nothing to compare with: it needs {needs}, there {has|is|are} {has}.",
   "science/too-few-years-for-five-percent":
-    "With {years} years the order of the readings can never get below {percent} %: five years are the least that can reach 5 %.",
+    "With {years} years the order of the readings can never get below {percent} %: {needs} years are the least that can reach 5 %.",
   "science/resampled-range-too-narrow":
     "The range comes from drawing anew from {values} {values|value|values}: with so few it is too narrow.",
   "science/too-many-samples":

@@ -18,8 +18,7 @@ const SEED = 1;
 /** A comparison with what more samples would bring. */
 export interface Compared {
   readonly comparison: Comparison;
-  /** Null when it cannot be said. */
-  readonly plan: ComparisonPlan | null;
+  readonly plan: ComparisonPlan;
   /** Samples of the side that has fewer. */
   readonly fewest: number;
   /** As many on each side as tell as much as what there is. */
@@ -59,13 +58,10 @@ export const comparePlaces = (a: Side, b: Side, asked: Asked): Result<Compared> 
   const counts = asked.measure === "worms" ? [countsOf(a, asked.per), countsOf(b, asked.per)] : [];
   const [first, second] = counts;
   if (first !== undefined && first !== null && second !== undefined && second !== null) {
-    const compared = compareCounts(first, second);
+    const compared = compareCounts(first, second, worthwhile);
     if (!compared.ok) return compared;
-    const plan = groups.ok ? groups.value.plan : null;
-    return {
-      ok: true,
-      value: { comparison: compared.value, plan, turned: compared.value.turned, ...samples },
-    };
+    const { plan, turned } = compared.value;
+    return { ok: true, value: { comparison: compared.value, plan, turned, ...samples } };
   }
   if (!groups.ok) return groups;
   return {

@@ -125,7 +125,7 @@ export const compareReps = (sides: readonly Side[], asked: Asked): RepsNow | nul
   const compared = rows.ok
     ? compareBlocks(
         treatments.map(({ key }, at) => ({ label: key, blocks: rows.value[at] ?? [] })),
-        { scale, unit },
+        { scale, unit, worthwhile },
       )
     : rows;
   return { ...base, design: "blocks", compared };

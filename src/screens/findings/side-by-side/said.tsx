@@ -8,7 +8,7 @@ import { SENTENCES } from "../sentences.ts";
 import type { MeasureNow, PlacesNow } from "./model.ts";
 import type { RepsNow, Treatment } from "./reps.ts";
 import {
-  morePairsText,
+  moreRepsText,
   moreText,
   pairsText,
   seenText,
@@ -105,7 +105,7 @@ const SaidOfReps = ({ reps, asked }: { readonly reps: RepsNow; readonly asked: A
           more={[
             versusRangeText(words, versus),
             range.ok ? "" : sentenceFor(catalogue, range.problem, sentences),
-            found.word === "cannot-tell-yet" ? morePairsText(words, measure, found.plan, found.n) : "",
+            found.word === "cannot-tell-yet" ? moreRepsText(words, measure, found.plan, found.n, "pair") : "",
           ]}
         />
         <h4>{pairs.heading}</h4>
@@ -143,6 +143,9 @@ const SaidOfReps = ({ reps, asked }: { readonly reps: RepsNow; readonly asked: A
           />
         );
       })}
+      {found.twos.some(({ word }) => word === "cannot-tell-yet") ? (
+        <p>{moreRepsText(words, measure, found.plan, found.n, "block")}</p>
+      ) : null}
       {left}
     </>
   );

@@ -128,7 +128,6 @@ export const moreText = (
   const { range } = comparison;
   if (!range.ok && range.problem.code === "science/too-few-to-compare")
     return words.moreForRange(measure, Number(range.problem.facts["needs"] ?? 0) - fewest);
-  if (plan === null) return "";
   const more = moreOf(plan, each);
   if (!more.ok) return "";
   return more.value.high === 0
@@ -136,16 +135,17 @@ export const moreText = (
     : words.moreEach(measure, Math.max(1, more.value.low), more.value.high, plan.worthwhile);
 };
 
-/** The same for pairs. */
-export const morePairsText = (
+/** The same for pairs, and for blocks. */
+export const moreRepsText = (
   words: SideWords,
   measure: Measure,
   plan: ComparisonPlan,
-  pairs: number,
+  reps: number,
+  by: "pair" | "block",
 ): string => {
-  const more = moreOf(plan, pairs);
+  const more = moreOf(plan, reps);
   if (!more.ok) return "";
   return more.value.high === 0
     ? words.enough(measure, plan.worthwhile)
-    : words.morePairs(Math.max(1, more.value.low), more.value.high, measure, plan.worthwhile);
+    : words.moreReps[by](Math.max(1, more.value.low), more.value.high, measure, plan.worthwhile);
 };

@@ -127,8 +127,12 @@ const english = (trade: TradeWords) => ({
     `About ${more(measure, low, high)} on each would show ${worth(measure, worthwhile)}.`,
   enough: (measure: Measure, worthwhile: number) =>
     `${capital(worth(measure, worthwhile))} would most likely have shown by now. A smaller difference may still be there.`,
-  morePairs: (low: number, high: number, measure: Measure, worthwhile: number) =>
-    `About ${between(low, high)} more ${plural(high, TONGUE, { one: "pair", other: "pairs" })} would show ${worth(measure, worthwhile)}.`,
+  moreReps: {
+    pair: (low: number, high: number, measure: Measure, worthwhile: number) =>
+      `About ${between(low, high)} more ${plural(high, TONGUE, { one: "pair", other: "pairs" })} would show ${worth(measure, worthwhile)}.`,
+    block: (low: number, high: number, measure: Measure, worthwhile: number) =>
+      `About ${between(low, high)} more ${plural(high, TONGUE, { one: "block", other: "blocks" })} would show ${worth(measure, worthwhile)} between any two.`,
+  },
   manyLooks: (count: number) =>
     `${counted(count, "comparison")} can be seen here: of twenty that lie apart by chance alone, one would be called clearly different.`,
   pairs: (count: number) => `Compared over ${counted(count, "pair")}.`,

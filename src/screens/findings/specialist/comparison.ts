@@ -62,6 +62,10 @@ export const comparisonMethods: Readonly<Record<Id, MethodWords>> = {
     title: "Clearly different, probably different, cannot tell yet",
     says: "Clearly: the 95 % range leaves out no difference. Probably: only the 80 % range does. Else it cannot be told yet, and it is said how many samples would tell.",
   },
+  "counts-needed": {
+    title: "How many holes would tell",
+    says: "How well few worms can be known at all says how many holes it takes to see the difference called worthwhile.",
+  },
   "like-with-like": {
     title: "Like with like",
     says: "Place against the row, mulch in the ring, pour, wetness, kit, hands and minutes, season and harvest year are looked at before any number: which ones occur, and in which shares.",
@@ -265,6 +269,14 @@ export const comparisonSymbols: Pick<SymbolWords, Id> = {
     "1−α_likely": "the same for probably different",
     G_wanted: "how often it is wanted to show",
     ν_least: "least degrees of freedom that the spread is planned with",
+  },
+  "counts-needed": {
+    s: "spread of one hole's share, on the log scale",
+    φ: "variance over mean within the places, at least 1",
+    R: "the worthwhile ratio",
+    m: "worms per hole, both places together",
+    δ: "the worthwhile ratio over its standard error",
+    n: "holes on each side",
   },
   "like-with-like": {
     a_i: "share of the readings of one side at each place, or under each condition",

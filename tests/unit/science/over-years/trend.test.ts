@@ -19,9 +19,11 @@ describe("one spot", () => {
     expect(codes(five)).toEqual([]);
     const four = reached(trendOfSpot(spot([1, 2, 4, 7]), ASKED));
     expect(four.word).toBe("probably-different");
+    // 2/4! is 8.3 %, 2/5! is 1.7 %.
+    expect(four.yearsAtLeast).toBe(5);
     expect(reasonOf(four.range)).toBe("science/too-few-times-for-a-range");
     expect(four.cautions).toEqual([
-      { code: "science/too-few-years-for-five-percent", facts: { years: 4, percent: 8.3 } },
+      { code: "science/too-few-years-for-five-percent", facts: { years: 4, percent: 8.3, needs: 5 } },
     ]);
   });
 

@@ -171,7 +171,7 @@ describe("groups", () => {
 describe("counts", () => {
   it("turn the ratio when nothing was found in the second place", () => {
     const result = reached(
-      compareCounts({ counts: [4, 5, 3], effortEach: 1 }, { counts: [0, 0, 0], effortEach: 1 }),
+      compareCounts({ counts: [4, 5, 3], effortEach: 1 }, { counts: [0, 0, 0], effortEach: 1 }, 2),
     );
     expect(result).toMatchObject({ value: 0, turned: true });
     expect(reached(result.range)).toMatchObject({ lower: 0, sides: "upper-only" });
@@ -181,10 +181,10 @@ describe("counts", () => {
 
   it("in clumps are worth less", () => {
     const even = reached(
-      compareCounts({ counts: [9, 9, 9, 9], effortEach: 1 }, { counts: [5, 5, 5, 5], effortEach: 1 }),
+      compareCounts({ counts: [9, 9, 9, 9], effortEach: 1 }, { counts: [5, 5, 5, 5], effortEach: 1 }, 2),
     );
     const clumped = reached(
-      compareCounts({ counts: [0, 27, 2, 7], effortEach: 1 }, { counts: [1, 12, 0, 7], effortEach: 1 }),
+      compareCounts({ counts: [0, 27, 2, 7], effortEach: 1 }, { counts: [1, 12, 0, 7], effortEach: 1 }, 2),
     );
     expect(even.value).toBeCloseTo(clumped.value, 12);
     expect(reached(even.range).method).toBe("rate-ratio-exact");
@@ -199,7 +199,7 @@ describe("counts", () => {
     [2, [90, 85], [5, 7, 6]],
     [2, [0, 0], [40, 50]],
   ] as const)("of %i holes in one place show the ratio and give no verdict", (has, a, b) => {
-    const result = reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }));
+    const result = reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }, 2));
     expect(result.word).toBe("cannot-tell-yet");
     for (const none of [result.range, result.likely, result.chance])
       expect(none).toEqual(failed("science/too-few-to-compare", { needs: 3, has }));
@@ -209,23 +209,50 @@ describe("counts", () => {
 
   it("of three holes each are enough", () => {
     const result = reached(
-      compareCounts({ counts: [30, 29, 31], effortEach: 1 }, { counts: [5, 7, 6], effortEach: 1 }),
+      compareCounts({ counts: [30, 29, 31], effortEach: 1 }, { counts: [5, 7, 6], effortEach: 1 }, 2),
     );
     expect(result.word).toBe("clearly-different");
   });
 
+  it("say how many holes would show the worthwhile ratio", () => {
+    const few = reached(
+      compareCounts({ counts: [3, 4, 2, 3], effortEach: 1 }, { counts: [3, 2, 4, 3], effortEach: 1 }, 2),
+    );
+    expect(few.word).toBe("cannot-tell-yet");
+    // By hand: s² = 9/(8·3) = 0.375; (1.96 + 0.8416)²·2·0.375/ln²2 = 12.3, and one or two more for Student's t.
+    expect(reached(few.plan.needed).middle).toBeGreaterThanOrEqual(13);
+    expect(reached(few.plan.needed).middle).toBeLessThanOrEqual(14);
+    expect(few.methods).toContain("counts-needed");
+    const clumped = reached(
+      compareCounts({ counts: [0, 9, 1, 2], effortEach: 1 }, { counts: [8, 0, 0, 4], effortEach: 1 }, 2),
+    );
+    expect(reached(clumped.plan.needed).middle).toBeGreaterThan(reached(few.plan.needed).middle * 2);
+    for (const worthwhile of [1, 0, -1, Number.NaN])
+      expect(
+        reasonOf(
+          reached(
+            compareCounts(
+              { counts: [3, 4, 2], effortEach: 1 },
+              { counts: [3, 2, 4], effortEach: 1 },
+              worthwhile,
+            ),
+          ).plan.needed,
+        ),
+      ).toBe("science/no-worthwhile-difference");
+  });
+
   it("by the area of holes of unlike size", () => {
     const result = reached(
-      compareCounts({ counts: [8, 8], effortEach: 0.04 }, { counts: [18, 18], effortEach: 0.09 }),
+      compareCounts({ counts: [8, 8], effortEach: 0.04 }, { counts: [18, 18], effortEach: 0.09 }, 2),
     );
     expect(result.value).toBeCloseTo(1, 12);
   });
 
   it("give reasons", () => {
-    expect(reasonOf(compareCounts({ counts: [0], effortEach: 1 }, { counts: [0], effortEach: 1 }))).toBe(
+    expect(reasonOf(compareCounts({ counts: [0], effortEach: 1 }, { counts: [0], effortEach: 1 }, 2))).toBe(
       "science/nothing-in-either",
     );
-    expect(reasonOf(compareCounts({ counts: [], effortEach: 1 }, { counts: [1], effortEach: 1 }))).toBe(
+    expect(reasonOf(compareCounts({ counts: [], effortEach: 1 }, { counts: [1], effortEach: 1 }, 2))).toBe(
       "science/no-number",
     );
   });
@@ -249,6 +276,36 @@ describe("blocks", () => {
     const half = (reached(result.twos[0]?.range ?? failed("science/nothing-read")).upper -
       (result.twos[0]?.value ?? 0)) as number;
     expect(half).toBeGreaterThan(result.leastSignificant);
+  });
+
+  it("say how many blocks would show the worthwhile difference between any two", () => {
+    const { plan } = reached(compareBlocks(table, { ...DIFFERENCE, worthwhile: 0.5 }));
+    expect(plan).toMatchObject({ design: { treatments: 3 }, worthwhile: 0.5 });
+    const { low, middle, high } = reached(plan.needed);
+    expect(low).toBeLessThanOrEqual(middle);
+    expect(middle).toBeLessThanOrEqual(high);
+    expect(middle).toBeGreaterThan(4);
+    expect(reached(plan.power)).toBeLessThan(0.8);
+    expect(reached(plan.smallestVisible)).toBeGreaterThan(0.5);
+    // Of two treatments a block is a pair: the rest is half as wide as the differences are.
+    const two = reached(compareBlocks(table.slice(0, 2), { ...DIFFERENCE, worthwhile: 0.5 })).plan;
+    const same = reached(
+      comparePairs(
+        pairs([
+          [2.1, 4.9],
+          [2.8, 4.6],
+          [2.7, 4.6],
+          [2.9, 5.0],
+        ]),
+        "blocks",
+        { ...DIFFERENCE, worthwhile: 0.5 },
+      ),
+    ).plan;
+    expect(reached(two.power)).toBeCloseTo(reached(same.power), 9);
+    expect(reached(two.needed)).toEqual(reached(same.needed));
+    expect(reasonOf(reached(compareBlocks(table, { ...DIFFERENCE, worthwhile: 0 })).plan.needed)).toBe(
+      "science/no-worthwhile-difference",
+    );
   });
 
   it("of two treatments are the pairs", () => {

@@ -280,7 +280,7 @@ export const COMPARING_AND_PLACES = [
           { label: "A", blocks: SEEN },
           { label: "B", blocks: [...SEEN].reverse() },
         ],
-        { scale: "ratio", unit: "1" },
+        { scale: "ratio", unit: "1", worthwhile: 2 },
       ],
       more: [
         [
@@ -288,7 +288,7 @@ export const COMPARING_AND_PLACES = [
             { label: "A", blocks: SEEN },
             { label: "B", blocks: [...SEEN].reverse() },
           ],
-          { scale: "difference", unit: "1" },
+          { scale: "difference", unit: "1", worthwhile: 2 },
         ],
       ],
     },
@@ -307,16 +307,8 @@ export const COMPARING_AND_PLACES = [
     ],
     samplesEachSide: [3, 6],
     compareCounts: {
-      args: [
-        { counts: [3, 9, 0, 4], effortEach: 1 },
-        { counts: [1, 2, 0], effortEach: 1 },
-      ],
-      more: [
-        [
-          { counts: [9, 8, 9, 8], effortEach: 1 },
-          { counts: [4, 5, 4], effortEach: 1 },
-        ],
-      ],
+      args: [{ counts: [3, 9, 0, 4], effortEach: 1 }, { counts: [1, 2, 0], effortEach: 1 }, 2],
+      more: [[{ counts: [9, 8, 9, 8], effortEach: 1 }, { counts: [4, 5, 4], effortEach: 1 }, 2]],
     },
   }),
   ...swept("side-by-side/groups.ts", sideGroups, {
@@ -423,6 +415,7 @@ export const COMPARING_AND_PLACES = [
     kendallNormal: [54, 332],
     exactKendall: { args: [reached(kendall.kendallSum(TIMED))], inner: "takes what `kendallSum` gave" },
     smallestTrendChance: [5],
+    fewestTimes: [0.05],
     mannKendall: [TIMED],
   }),
   ...swept("statistics/mean.ts", mean, {
