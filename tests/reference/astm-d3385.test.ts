@@ -1,6 +1,7 @@
 /**
- * ASTM D3385, double-ring infiltrometer: `V = ΔV/(A·Δt)` for the inner ring and for the space between the rings
- * (formulas from memory). Areas and rates are exact arithmetic on a made-up reading of 15 minutes.
+ * Source: ASTM D3385, double-ring infiltrometer.
+ * Mark: from memory (formulas `V = ΔV/(A·Δt)` for the inner ring and for the space between the rings); computed here
+ * by exact arithmetic (areas, and rates of a made-up reading of 15 minutes).
  */
 import { describe, expect, it } from "vitest";
 import { readRing } from "../../src/record/ring/reading.ts";

@@ -1,6 +1,6 @@
 /**
- * Beall 1940, Ecology 21: 460-474, table 6: beet webworms on 325 units of each of four treatments. The
- * frequencies are published; mean, variance and k by maximum likelihood recomputed.
+ * Source: Beall 1940, Ecology 21: 460-474, table 6: beet webworms on 325 units of each of four treatments.
+ * Mark: published (frequencies); computed here (mean, variance and k by maximum likelihood).
  */
 import { expect, it } from "vitest";
 import { dispersionOf, negativeBinomialK } from "../../src/science/statistics/negative-binomial.ts";

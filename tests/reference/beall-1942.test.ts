@@ -1,9 +1,11 @@
 /**
- * Beall 1942: insects on 12 plots of each of six sprays.
- * Counts published (a common teaching data set); means and variances computed independently.
+ * Source: Beall 1942, insects on 12 plots of each of six sprays (R, datasets::InsectSprays).
+ * Mark: published (counts); computed here with R and SciPy (means, variances, Welch's t, ranges of ratios).
  */
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import { compareCounts } from "../../src/science/side-by-side/counts.ts";
 import { dispersionOf } from "../../src/science/statistics/negative-binomial.ts";
+import { BY_CHANCE, rateRatioRange } from "../../src/science/statistics/rate-ratio.ts";
 import { welch } from "../../src/science/statistics/two-means.ts";
 import { reached } from "../unit/science/counts.ts";
 
@@ -28,4 +30,30 @@ it("A against B: Welch t -0.45352, df 21.784, p = 0.65466 (computed independentl
   expect(test.t).toBeCloseTo(-0.45352, 5);
   expect(test.degreesOfFreedom).toBeCloseTo(21.784, 3);
   expect(test.chance).toBeCloseTo(0.65466, 5);
+});
+
+describe("sprays A and C as rates", () => {
+  const A = [10, 7, 20, 14, 14, 12, 10, 23, 17, 20, 14, 13];
+  const C = [0, 1, 7, 2, 3, 1, 2, 1, 3, 0, 1, 4];
+
+  it("totals 174 and 25: 6.96, 4.5604 to 11.0517 as counts by chance", () => {
+    const range = reached(
+      rateRatioRange({ count: 174, effort: 12 }, { count: 25, effort: 12 }, BY_CHANCE, 0.95),
+    );
+    expect(range.lower).toBeCloseTo(4.5604, 4);
+    expect(range.upper).toBeCloseTo(11.0517, 3);
+  });
+
+  it("in clumps 3.881 to 13.533", () => {
+    const result = reached(compareCounts({ counts: A, effortEach: 1 }, { counts: C, effortEach: 1 }, 2));
+    expect(result.value).toBeCloseTo(6.96, 5);
+    expect(result.unevenness.varianceToMean).toBeCloseTo(1.704389, 5);
+    const range = reached(result.range);
+    expect(range.method).toBe("rate-ratio-scaled");
+    expect(range.lower).toBeCloseTo(3.881012, 4);
+    expect(range.upper).toBeCloseTo(13.532997, 4);
+    // The Wald range by t·√φ lies inside.
+    expect(range.lower).toBeLessThan(3.900428);
+    expect(range.upper).toBeGreaterThan(12.419559);
+  });
 });

@@ -1,6 +1,6 @@
 /**
- * Bliss & Fisher 1953, Biometrics 9: 176-200: European red mites on 150 apple leaves (data and k = 1.02459
- * from memory; mean, variance and test recomputed).
+ * Source: Bliss & Fisher 1953, Biometrics 9: 176-200: European red mites on 150 apple leaves.
+ * Mark: from memory (counts and k = 1.02459); computed here (mean, variance and test).
  */
 import { expect, it } from "vitest";
 import { dispersionOf, negativeBinomialK } from "../../src/science/statistics/negative-binomial.ts";

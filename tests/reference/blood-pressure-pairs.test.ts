@@ -1,4 +1,7 @@
-/** Blood pressure of twelve people before and after, a textbook example (from memory); t as printed there. */
+/**
+ * Source: a textbook example: blood pressure of twelve people before and after.
+ * Mark: from memory (data, and t as printed there); computed here with R (the rest).
+ */
 import { expect, it } from "vitest";
 import { sampleOf } from "../../src/science/statistics/sample.ts";
 import { studentRange } from "../../src/science/statistics/student-range.ts";

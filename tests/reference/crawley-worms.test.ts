@@ -1,10 +1,13 @@
 /**
- * Crawley, The R Book (2007): "worms", worm density in 20 fields (teaching data; values in file order).
- * Counts published; variance, test, k and range computed independently from the stated formulas (another fit of
- * the same data gives k = 6.8301).
+ * Source: Crawley 2007, The R Book: "worms", worm density in 20 fields, values in file order.
+ * Mark: published (counts); from memory (the summary of the book); computed here with R (variance, test, k, ranges,
+ * Welch's t).
+ *
+ * Another fit of the same data (MASS::fitdistr) gives k = 6.8301.
  */
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { wormsPerHole } from "../../src/science/earthworms/field.ts";
+import { compareCounts } from "../../src/science/side-by-side/counts.ts";
 import { studentQuantile } from "../../src/science/statistics/distributions.ts";
 import { dispersionOf, negativeBinomialK } from "../../src/science/statistics/negative-binomial.ts";
 import { quantileOf } from "../../src/science/statistics/quantile.ts";
@@ -61,4 +64,26 @@ it("damp fields against others: Welch t 1.5372, df 14.168, p = 0.14627 (computed
   expect(test.t).toBeCloseTo(1.5372, 4);
   expect(test.degreesOfFreedom).toBeCloseTo(14.168, 3);
   expect(test.chance).toBeCloseTo(0.14627, 5);
+});
+
+describe("damp fields against others as rates", () => {
+  const damp = { counts: [5, 7, 6, 8, 4, 3], effortEach: 1 };
+  const others = { counts: [4, 7, 2, 6, 2, 3, 4, 9, 8, 1, 2, 0, 5, 1], effortEach: 1 };
+
+  it("1.425926 times as many, 0.73941 to 2.67472 in clumps", () => {
+    const result = reached(compareCounts(damp, others, 2));
+    expect(result.value).toBeCloseTo(1.425926, 5);
+    expect(result.unevenness.varianceToMean).toBeCloseTo(1.641788, 5);
+    const range = reached(result.range);
+    expect(range.method).toBe("rate-ratio-scaled");
+    expect(range.lower).toBeCloseTo(0.73941, 4);
+    expect(range.upper).toBeCloseTo(2.67472, 4);
+    // The Wald range by t·√φ lies inside.
+    expect(range.lower).toBeLessThan(0.786641);
+    expect(range.upper).toBeGreaterThan(2.584743);
+  });
+
+  it("the chance is where the range touches 1: 0.28636", () => {
+    expect(reached(reached(compareCounts(damp, others, 2)).chance)).toBeCloseTo(0.286357, 5);
+  });
 });

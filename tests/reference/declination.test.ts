@@ -1,8 +1,10 @@
 /**
- * The sign of declination. By definition D is the angle from true north to magnetic north, above 0 to the east
- * (World Magnetic Model; from memory), so true = magnetic + D. Teaching cases of navigation texts (from memory):
- * a compass shows 45° where D is 10° E: true 55°; where D is 10° W: true 35°. Some pages on the web print these
- * two the other way round; the rule "east is least" is for true to magnetic.
+ * Source: teaching cases of navigation texts: a compass shows 45° where D is 10° E or 10° W.
+ * Mark: from memory; computed here (the other bearings).
+ *
+ * By definition D is the angle from true north to magnetic north, above 0 to the east (World Magnetic Model; from
+ * memory), so true = magnetic + D. Some pages on the web print the two cases the other way round; the rule "east is
+ * least" is for true to magnetic.
  */
 import { expect, it } from "vitest";
 import { magneticFromTrue, trueFromMagnetic } from "../../src/science/position/bearing.ts";

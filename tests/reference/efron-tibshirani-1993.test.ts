@@ -1,8 +1,10 @@
 /**
- * Efron & Tibshirani 1993, An Introduction to the Bootstrap (from memory). Table 2.1: days that mice lived, treated
- * 86.86 ± 25.24 and not 56.22 ± 14.14, difference 30.63 ± 28.93. Table 14.1: spatial test A of 26 children, variance
- * (with n) 171.5, acceleration 0.061, bias 0.146 and 90 % ranges 100.8 to 233.9 (percentile) and 115.8 to 259.6 (BCa),
- * from 2000 draws, so only near. Complete sets of all samples computed independently.
+ * Source: Efron & Tibshirani 1993, An Introduction to the Bootstrap.
+ * Mark: from memory (tables 2.1 and 14.1); computed here (complete sets of all samples).
+ *
+ * Table 2.1: days that mice lived, treated 86.86 ± 25.24 and not 56.22 ± 14.14, difference 30.63 ± 28.93. Table 14.1:
+ * spatial test A of 26 children, variance (with n) 171.5, acceleration 0.061, bias 0.146 and 90 % ranges 100.8 to
+ * 233.9 (percentile) and 115.8 to 259.6 (BCa), from 2000 draws, so only near.
  */
 import { describe, expect, it } from "vitest";
 import { bcaConstants, bcaRange, percentileRange, resample } from "../../src/science/statistics/bootstrap.ts";

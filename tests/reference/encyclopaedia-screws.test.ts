@@ -1,6 +1,6 @@
 /**
- * Two sets of six screw weights, the worked example of an encyclopaedia's page on the t test (from memory). Welch as
- * printed; 58 of 924 ways of dealing out computed independently (R).
+ * Source: an encyclopaedia's page on the t test: two sets of six screw weights.
+ * Mark: from memory (Welch as printed); computed here with R (58 of 924 ways of dealing out).
  */
 import { expect, it } from "vitest";
 import { permutationOfTwo } from "../../src/science/statistics/permutation.ts";

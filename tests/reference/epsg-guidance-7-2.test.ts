@@ -1,8 +1,9 @@
 /**
- * IOGP Publication 373-7-2 (EPSG Guidance Note 7-2), Lambert azimuthal equal area: the worked example of ETRS89 /
- * LAEA Europe prints 50° N 5° E as E 3 962 799.45 m, N 2 999 718.85 m from a middle of 52° N 10° E with false
- * E 4 321 000 and N 3 210 000 (published). The same set's test of the method (test 5110) has 60° N 5° E and
- * 70° N 5° E. GRS 80 differs from WGS 84 by a tenth of a millimetre over such lengths.
+ * Source: IOGP Publication 373-7-2 (EPSG Guidance Note 7-2), Lambert azimuthal equal area.
+ * Mark: published (worked example of ETRS89 / LAEA Europe: 50° N 5° E is E 3 962 799.45 m, N 2 999 718.85 m from a
+ * middle of 52° N 10° E with false E 4 321 000 and N 3 210 000; test 5110 has 60° N 5° E and 70° N 5° E).
+ *
+ * GRS 80 differs from WGS 84 by a tenth of a millimetre over such lengths.
  */
 import { describe, expect, it } from "vitest";
 import { planeAbout } from "../../src/science/position/plane.ts";

@@ -1,7 +1,10 @@
 /**
- * Allen, Pereira, Raes & Smith (1998), FAO Irrigation and Drainage Paper 56. Examples 2, 3, 8, 9, 14, 15 and 18 as read
- * in public test suites; of Example 20 e_a 1.68 kPa and Hargreaves 5.0 were read, 4.56 is from memory and comes out of
- * the formulas. Annex 2 and Example 36 are from memory. Examples 35 and 38 were corrected in 2006 and are not used.
+ * Source: Allen, Pereira, Raes & Smith 1998, FAO Irrigation and Drainage Paper 56.
+ * Mark: published (examples 2, 3, 8, 9, 14, 15 and 18 read in public test suites; of example 20 e_a 1.68 kPa and
+ * Hargreaves 5.0; chapter 11, 5 % less for each 10 % covered); from memory (annex 2, example 36, 4.56 of example 20);
+ * computed here by hand (cases that say so).
+ *
+ * Examples 35 and 38 were corrected by errata and are not used.
  */
 import { describe, expect, it } from "vitest";
 import {
@@ -14,6 +17,8 @@ import {
   windAt2m,
 } from "../../src/science/water/air.ts";
 import { hargreaves } from "../../src/science/water/hargreaves.ts";
+import { keptByMulch } from "../../src/science/water/kept-by-mulch.ts";
+import { evaporationCut } from "../../src/science/water/mulch-cut.ts";
 import {
   clearSkyRadiation,
   netLongwave,
@@ -51,6 +56,7 @@ import {
 } from "../../src/science/water/two-stage-drying.ts";
 import { reached } from "../unit/science/counts.ts";
 import { figure } from "../unit/science/figures.ts";
+import { cut, mulch } from "./mulch-cover.ts";
 
 describe("air", () => {
   it("Example 2: at 1800 m", () => {
@@ -276,5 +282,34 @@ describe("root zone", () => {
     expect(reached(waterStress(64, 160, 0.4))).toBe(1);
     expect(reached(depletionFraction(0.55, 3))).toBeCloseTo(0.63, 9);
     expect(reached(depletionFraction(0.55, 8))).toBeCloseTo(0.43, 9);
+  });
+});
+
+describe("mulch, chapter 11", () => {
+  it.each([
+    [0.1, 0.05],
+    [0.3, 0.15],
+    [0.5, 0.25],
+    [0.6, 0.3],
+    [0.8, 0.4],
+    [0.9, 0.45],
+  ])("follows 5 % for each 10 % at the high end at %d cover", (cover, high) => {
+    expect(cut(cover).high).toBeCloseTo(high, 9);
+  });
+
+  it("5.0 mm a day under 80 % cover become 3.0 at the high end, 2.5 under a full cover that cuts half", () => {
+    expect(5 * (1 - cut(0.8).high)).toBeCloseTo(3, 9);
+    const half = { ...mulch(1), fullCut: figure("full-cover-cut", 0.5) };
+    expect(5 * (1 - reached(evaporationCut(half)).high)).toBeCloseTo(2.5, 9);
+  });
+
+  it("K_c,ini 0.70 under 50 % mulch is 0.525 and 0.80 is 0.60 (chapter 11)", () => {
+    expect(0.7 * (1 - cut(0.5).high)).toBeCloseTo(0.525, 9);
+    expect(0.8 * (1 - cut(0.5).high)).toBeCloseTo(0.6, 9);
+  });
+
+  it("K_c,ini 0.80 and a reference of 4.5 mm a day: half a mulch keeps 0.90 mm a day at the high end (by hand)", () => {
+    const bare = figure("surface-water", 0.8 * 4.5, "mm");
+    expect(reached(keptByMulch(bare, cut(0.5))).high).toBeCloseTo(0.9, 9);
   });
 });

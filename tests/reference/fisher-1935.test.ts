@@ -1,7 +1,8 @@
 /**
- * Fisher 1935, The Design of Experiments, section 21: heights of 15 pairs of plants (Darwin), differences in eighths
- * of an inch (from memory). Fisher counts 863 of 32,768 sums of 314 or more, 5.26 % on both sides. Signed rank
- * computed independently (R).
+ * Source: Fisher 1935, The Design of Experiments, section 21: heights of 15 pairs of plants (Darwin), differences in
+ * eighths of an inch.
+ * Mark: from memory (data; 863 of 32,768 sums of 314 or more, 5.26 % on both sides); computed here with R (signed
+ * rank).
  */
 import { expect, it } from "vitest";
 import { sampleOf } from "../../src/science/statistics/sample.ts";

@@ -1,7 +1,10 @@
 /**
- * University of Florida, on-farm trials handbook (published): two means of two plots each, 6.15 and 4.10, squares
- * 0.08 and 0.405, t 4.1629 on 2 df, critical 2.920 at 10 % and 4.303 at 5 %. Plots stated by mean and variance; laid
- * here as mean ± √(variance/2), with which Welch's t is the pooled one, since both groups are as large.
+ * Source: University of Florida, on-farm trials handbook.
+ * Mark: published (two means of two plots each, 6.15 and 4.10, squares 0.08 and 0.405, t 4.1629 on 2 df, critical
+ * 2.920 at 10 % and 4.303 at 5 %).
+ *
+ * Plots stated by mean and variance; laid here as mean ± √(variance/2), with which Welch's t is the pooled one, since
+ * both groups are as large.
  */
 import { expect, it } from "vitest";
 import { studentBeyond } from "../../src/science/statistics/distributions.ts";

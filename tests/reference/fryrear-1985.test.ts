@@ -1,6 +1,7 @@
 /**
- * Fryrear 1985, Transactions of the ASAE 28: 781-784 (published, abstract): soil lost by wind `1.81·exp(−0.072·C)` of bare ground,
- * 8 to 80 % cover; 20 % cover takes 57 % off.
+ * Source: Fryrear 1985, Transactions of the ASAE 28: 781-784.
+ * Mark: published (abstract: soil lost by wind `1.81·exp(−0.072·C)` of bare ground, 8 to 80 % cover; 20 % cover takes
+ * 57 % off); computed here by hand from the printed curve (the other covers).
  */
 import { expect, it } from "vitest";
 import { lossByWind } from "../../src/science/residue/erosion.ts";

@@ -1,6 +1,6 @@
 /**
- * Garwood 1936, Biometrika 28: 437-442: exact limits for counts that fall by chance (from memory; the bound for
- * none also from its definition, constructed).
+ * Source: Garwood 1936, Biometrika 28: 437-442: exact limits for counts that fall by chance.
+ * Mark: from memory; computed here (the bound for none from its definition).
  */
 import { expect, it } from "vitest";
 import { densityByChance } from "../../src/science/earthworms/by-chance.ts";

@@ -1,10 +1,11 @@
 /**
- * Geocentric Datum of Australia Technical Manual, test line Flinders Peak to Buninyong: 54 972.271 m, azimuth
- * 306°52′05.37″, reverse azimuth 127°10′25.07″ (from memory; GRS 80, no difference here).
+ * Source: Geocentric Datum of Australia Technical Manual, test line Flinders Peak to Buninyong.
+ * Mark: from memory (54 972.271 m, azimuth 306°52′05.37″, reverse azimuth 127°10′25.07″; GRS 80, no difference here).
  */
 import { expect, it } from "vitest";
 import { geodesicBetween, placeAt } from "../../src/science/position/geodesic.ts";
 import { reached } from "../unit/science/counts.ts";
+import { vincentyM } from "./vincenty.ts";
 
 const degrees = (sign: 1 | -1, whole: number, minutes: number, seconds: number) =>
   sign * (whole + minutes / 60 + seconds / 3600);
@@ -30,4 +31,8 @@ it("sets the second place off from the first", () => {
   // A hundredth of a second of bearing is 3 mm there: 0.000 000 03°.
   expect(Math.abs(place.latitudeDeg - buninyong.latitudeDeg)).toBeLessThan(3e-8);
   expect(Math.abs(place.longitudeDeg - buninyong.longitudeDeg)).toBeLessThan(3e-8);
+});
+
+it("the formula that judges short distances has it too", () => {
+  expect(vincentyM(flindersPeak, buninyong)).toBeCloseTo(54_972.271, 3);
 });

@@ -1,7 +1,9 @@
 /**
- * Gilbert 1987, Statistical Methods for Environmental Pollution Monitoring, table A18 (from memory): chance of a
- * Kendall sum of S or more when there is no trend, for 3 to 10 times. The table prints three digits; the fourth and
- * further ones are computed independently (all orders counted out; for 8 times 0.452431 and 0.137550).
+ * Source: Gilbert 1987, Statistical Methods for Environmental Pollution Monitoring, table A18 and p. 209.
+ * Mark: from memory (three digits); computed here by counting out all orders (the fourth and further ones, and the
+ * floors).
+ *
+ * Chance of a Kendall sum of S or more when there is no trend, for 3 to 10 times; for 8 times 0.452431 and 0.137550.
  */
 import { describe, expect, it } from "vitest";
 import {

@@ -1,7 +1,8 @@
 /**
- * Helsel & Hirsch 2002, Statistical Methods in Water Resources, pp. 139-140: mayflies above and below an outfall in
- * 12 streams (data published). Sign test, signed rank with tied ranks, Hodges & Lehmann and paired t computed
- * independently (R); normal curve as R prints it.
+ * Source: Helsel & Hirsch 2002, Statistical Methods in Water Resources, pp. 139-140: mayflies above and below an
+ * outfall in 12 streams.
+ * Mark: published (data); computed here with R (sign test, signed rank with tied ranks, Hodges & Lehmann, paired t;
+ * normal curve as R prints it).
  */
 import { expect, it } from "vitest";
 import { comparePairs } from "../../src/science/side-by-side/pairs.ts";

@@ -1,6 +1,6 @@
 /**
- * Hildebrand 1984, Agronomy Journal 76: 271-274: maize on 14 farms in Malawi, t/ha. Means 1.35 and 2.70 and
- * variances 0.2996 and 0.9185 published; the rest computed independently (R).
+ * Source: Hildebrand 1984, Agronomy Journal 76: 271-274: maize on 14 farms in Malawi, t/ha.
+ * Mark: published (data, means 1.35 and 2.70, variances 0.2996 and 0.9185); computed here with R (the rest).
  */
 import { expect, it } from "vitest";
 import { comparePairs } from "../../src/science/side-by-side/pairs.ts";

@@ -1,7 +1,7 @@
 /**
- * Hollander & Wolfe 1973, Nonparametric Statistical Methods, as in the R documentation of wilcox.test (from memory):
- * depression scores of nine people (p. 29), V 40, one-sided 0.01953; permeability of membranes at term and before
- * (p. 69), W 35, one-sided 0.1272.
+ * Source: Hollander & Wolfe 1973, Nonparametric Statistical Methods, as in the R documentation of wilcox.test.
+ * Mark: from memory (depression scores of nine people, p. 29, V 40, one-sided 0.01953; permeability of membranes at
+ * term and before, p. 69, W 35, one-sided 0.1272).
  */
 import { expect, it } from "vitest";
 import { normalRankSum, rankSum } from "../../src/science/statistics/rank-sum.ts";

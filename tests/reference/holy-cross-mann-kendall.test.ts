@@ -1,6 +1,7 @@
 /**
- * College of the Holy Cross, "Mann-Kendall by hand" (published on the web): 14 values, 72 rises, 18 falls, 1 tie,
- * S 54, variance 332.6667, Z 2.9058. p, slope and range computed independently (R).
+ * Source: College of the Holy Cross, "Mann-Kendall by hand".
+ * Mark: published (14 values, 72 rises, 18 falls, 1 tie, S 54, variance 332.6667, Z 2.9058); computed here with R (p,
+ * slope and range).
  */
 import { expect, it } from "vitest";
 import { mannKendall } from "../../src/science/statistics/kendall.ts";

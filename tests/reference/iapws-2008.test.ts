@@ -1,7 +1,9 @@
 /**
- * IAPWS (2008), viscosity of liquid water at 0.1 MPa: ratios to 20 °C computed independently from the correlation
- * (from memory; 1001.6 µPa·s at 20 °C as it should). The power law that laboratory standards print (from memory) is
- * the trap: 6 % high at 5 °C and 30 % at 1 °C.
+ * Source: IAPWS 2008, viscosity of liquid water at 0.1 MPa.
+ * Mark: from memory (the correlation, 1001.6 µPa·s at 20 °C as it should be; the power law that laboratory standards
+ * print); computed here (ratios to 20 °C).
+ *
+ * The power law is the trap: 6 % high at 5 °C and 30 % at 1 °C.
  */
 import { describe, expect, it } from "vitest";
 import { conductivityAt20, waterViscosity } from "../../src/science/infiltration/kfs/viscosity.ts";

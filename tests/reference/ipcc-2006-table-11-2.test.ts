@@ -1,12 +1,13 @@
 /**
- * IPCC 2006 Guidelines, volume 4, chapter 11, Table 11.2 (read in a data file): slope, intercept and dry share per crop;
- * the residues are computed from them by hand.
+ * Source: IPCC 2006 Guidelines, volume 4, chapter 11, Table 11.2.
+ * Mark: published (slope, intercept and dry share per crop, read in a data file); computed here by hand (residues).
  */
 import { expect, it } from "vitest";
 import { strawGrown } from "../../src/science/residue/straw-grown.ts";
 import { dryShareOf, strawWaysOf } from "../../src/science/residue/straw-ways.ts";
 import { reached } from "../unit/science/counts.ts";
 import { own } from "../unit/science/straw/figures.ts";
+import { holdsPrinted } from "./straw-units.ts";
 
 it.each([
   ["maize", 10, 9.571],
@@ -32,4 +33,8 @@ it.each([
   const grown = reached(strawGrown(grain, line));
   expect(grown.middle / 1000).toBeCloseTo(residue, 3);
   expect(grown.low).toBeLessThan(grown.middle);
+});
+
+it.each(["maize", "winter-wheat"] as const)("the range of N in straw of %s holds 0.006 kg/kg", (crop) => {
+  holdsPrinted(crop, "N", 6);
 });

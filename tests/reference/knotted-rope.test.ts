@@ -1,6 +1,7 @@
 /**
- * A printed correction to a wrong answer (published): 25 hits on a 50 ft rope knotted every 6 in are 25 %, not 50 %,
- * https://www.farmprogress.com/story-revisit-how-residue-is-calculated-9-45904 .
+ * Source: a printed correction to a wrong answer, https://www.farmprogress.com/story-revisit-how-residue-is-
+ * calculated-9-45904.
+ * Mark: published (25 hits on a 50 ft rope knotted every 6 in are 25 %, not 50 %).
  */
 import { expect, it } from "vitest";
 import { coverOfLine } from "../../src/science/ground-cover/strip.ts";

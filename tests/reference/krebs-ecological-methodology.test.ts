@@ -1,6 +1,7 @@
 /**
- * Krebs, Ecological Methodology: how many samples, chapter 7 (formula from memory): `(200/r)²·(1/m + 1/k)`.
- * The table of half widths and the numbers with Student's t are recomputed from the stated formulas.
+ * Source: Krebs, Ecological Methodology, chapter 7: how many samples.
+ * Mark: from memory (formula `(200/r)²·(1/m + 1/k)`); computed here from the stated formulas (half widths and numbers
+ * with Student's t).
  */
 import { describe, expect, it } from "vitest";
 import { holesInAll, variationOf } from "../../src/science/earthworms/holes-needed.ts";

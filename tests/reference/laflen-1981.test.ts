@@ -1,7 +1,10 @@
 /**
- * Laflen, Amemiya & Hintz 1981, Journal of Soil and Water Conservation 36: 341-343 (from memory): three lines
- * of 100 marks know the cover to ±32 %, five to ±15 % of its value. With Student's t both follow from one
- * coefficient of variation between lines near 12.5 %, and so does the rest of the row (worked out from it).
+ * Source: Laflen, Amemiya & Hintz 1981, Journal of Soil and Water Conservation 36: 341-343.
+ * Mark: from memory (three lines of 100 marks know the cover to ±32 %, five to ±15 % of its value); computed here (the
+ * rest of the row).
+ *
+ * With Student's t both follow from one coefficient of variation between lines near 12.5 %, and so does the rest of
+ * the row.
  */
 import { describe, expect, it } from "vitest";
 import { linesNeeded } from "../../src/science/ground-cover/lines-needed.ts";

@@ -1,6 +1,7 @@
 /**
- * Li & Chaplin 1997 (University of Minnesota; published, read as an abstract): five lines of 50 ft with 100 dots each at a true maize cover of
- * 30 % err by ±12 % of the value. Independent marks would err by 13.4 % (500 points, 95 %).
+ * Source: Li & Chaplin 1997, University of Minnesota.
+ * Mark: published (abstract: five lines of 50 ft with 100 dots each at a true maize cover of 30 % err by ±12 % of the
+ * value); computed here (independent marks would err by 13.4 %: 500 points, 95 %).
  */
 import { expect, it } from "vitest";
 import { wilsonInterval } from "../../src/science/statistics/proportion.ts";

@@ -1,7 +1,9 @@
 /**
- * Lohr 1999, Sampling: Design and Analysis, example 5.2 (p. 137): grade points of five suites of four students.
- * Published: suite totals 12.16, 11.36, 8.96, 12.96, 11.08; mean 2.826; standard error of the estimated total
- * of 100 suites 67.1667 without finite-population correction, which is 0.167917 for the mean.
+ * Source: Lohr 1999, Sampling: Design and Analysis, example 5.2 (p. 137): grade points of five suites of four
+ * students.
+ * Mark: published (totals 12.16, 11.36, 8.96, 12.96, 11.08, mean 2.826, standard error of the total of 100 suites
+ * 67.1667 without finite-population correction, 0.167917 for the mean); computed here (mean squares, correlation,
+ * design effect).
  */
 import { expect, it } from "vitest";
 import { clusterRatio } from "../../src/science/statistics/cluster-ratio.ts";

@@ -1,7 +1,10 @@
 /**
- * Minnesota percolation sheet: three rates in a row that differ by no more than 10 % (published, read). Alone it
- * is met by a curve that slows for ever: `F = S·√t` read every five minutes has last rates within 10 % at 60
- * minutes (exact arithmetic: 1/(√45+√50), 1/(√50+√55), 1/(√55+√60) differ by 9.1 % of their mean).
+ * Source: Minnesota percolation sheet.
+ * Mark: published (three rates in a row that differ by no more than 10 %); computed here by exact arithmetic (a curve
+ * that slows for ever).
+ *
+ * Alone the rule is met by `F = S·√t` read every five minutes: last rates within 10 % at 60 minutes, 1/(√45+√50),
+ * 1/(√50+√55) and 1/(√55+√60) differ by 9.1 % of their mean.
  */
 import { describe, expect, it } from "vitest";
 import { levellingOf } from "../../src/science/infiltration/levelling.ts";

@@ -1,4 +1,7 @@
-/** University of Missouri Extension, G1570 (1993): line-transect method, text and figure 1 (published). */
+/**
+ * Source: University of Missouri Extension, G1570 (1993), line-transect method, text and figure 1.
+ * Mark: published.
+ */
 import { expect, it } from "vitest";
 import { coverOfLine } from "../../src/science/ground-cover/strip.ts";
 import { EMPTY, line, PLAIN, reached } from "../unit/science/counts.ts";

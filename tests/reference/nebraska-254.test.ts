@@ -1,6 +1,6 @@
 /**
- * University of Nebraska-Lincoln, Biological Systems Engineering, faculty publication 254 (published): with 50 marks each
- * hit is worth 2 %. Kansas State University, eUpdate 426 (published): 45 cm of a 100 cm stick is 45 %.
+ * Source: University of Nebraska-Lincoln, Biological Systems Engineering, faculty publication 254.
+ * Mark: published (with 50 marks each hit is worth 2 %).
  */
 import { expect, it } from "vitest";
 import { coverOfLine } from "../../src/science/ground-cover/strip.ts";
@@ -9,8 +9,4 @@ import { line, PLAIN, reached } from "../unit/science/counts.ts";
 it("counts 2 % a hit on a rope with 50 marks", () => {
   for (const hits of [1, 22, 50])
     expect(reached(coverOfLine(line(hits, 50), "residue", PLAIN)).value).toBeCloseTo((2 * hits) / 100, 12);
-});
-
-it("reads 45 of 100 cm as 45 %", () => {
-  expect(reached(coverOfLine(line(45), "residue", PLAIN)).value).toBe(0.45);
 });

@@ -1,9 +1,12 @@
 /**
- * lib-r-math.js 2.0.3 (npm): a port of nmath, the mathematical library of R, in which nothing is shared with the
- * library that the product uses (jstat 1.9.6). Distributions over the arguments that the product lets through, and the
- * exact counts of ranks, which R tabulates by another recursion. Its `pbeta` is not asked: it gives 0.50056 for
- * I(0.5; 2, 2), which is a half. Beta and F stand in scipy.test.ts.
+ * Source: lib-r-math.js 2.0.3 (npm), a port of nmath, the mathematical library of R.
+ * Mark: computed here with it, in the test.
+ *
+ * Nothing in it is shared with the library that the product uses (jstat 1.9.6). Distributions over the arguments that
+ * the product lets through, and the exact counts of ranks, which R tabulates by another recursion. Its `pbeta` is not
+ * asked: it gives 0.50056 for I(0.5; 2, 2), which is a half. Beta and F stand in scipy.test.ts.
  */
+
 import * as R from "lib-r-math.js";
 import { describe, expect, it } from "vitest";
 import * as ours from "../../src/science/statistics/distributions.ts";

@@ -1,6 +1,8 @@
 /**
- * USDA NRCS (2011), Carbon to nitrogen ratios in cropping systems, Table 1 (published). Mixtures and tie-up are worked
- * out by hand from ΣC/ΣN and the 24:1 of the same leaflet: rye and vetch 2100/37 + 1050/11 − 3150/24 = 20.96.
+ * Source: USDA NRCS 2011, Carbon to nitrogen ratios in cropping systems, Table 1.
+ * Mark: published; computed here by hand (mixtures and tie-up, from ΣC/ΣN and the 24:1 of the same leaflet).
+ *
+ * Rye and vetch: 2100/37 + 1050/11 − 3150/24 = 20.96.
  */
 import { describe, expect, it } from "vitest";
 import { carbonToNitrogenOf } from "../../src/science/nitrogen/materials.ts";

@@ -1,7 +1,10 @@
 /**
- * Permeability classes for saturated soil, NRCS, adapted from USEPA (1981), Process Design Manual for Land
- * Treatment (published: breaks at 0.06, 0.2, 0.6, 2, 6 and 20 in/h, one class below 0.06). A value on a break belongs
- * to the faster class (own rule: the table does not say). Worked rates: arithmetic, 1 in/h = 25.4 mm/h.
+ * Source: NRCS permeability classes for saturated soil, adapted from USEPA 1981, Process Design Manual for Land
+ * Treatment.
+ * Mark: published (breaks at 0.06, 0.2, 0.6, 2, 6 and 20 in/h, one class below 0.06); computed here (rates, 1 in/h =
+ * 25.4 mm/h).
+ *
+ * A value on a break belongs to the faster class (own rule: the table does not say).
  */
 import { describe, expect, it } from "vitest";
 import { permeabilityClass } from "../../src/science/infiltration/kfs/permeability-class.ts";

@@ -1,6 +1,7 @@
 /**
- * Rice with five rates of nitrogen in four blocks, t/ha, from a handbook of field trials (published, with LSD 0.621 at
- * 5 % and 0.871 at 1 %; the third total is misprinted there as 19.3). Sums of squares computed independently (R).
+ * Source: a handbook of field trials: rice with five rates of nitrogen in four blocks, t/ha.
+ * Mark: published (plots, LSD 0.621 at 5 % and 0.871 at 1 %; the third total is misprinted there as 19.3); computed
+ * here with R (sums of squares).
  */
 import { expect, it } from "vitest";
 import { blockedTable } from "../../src/science/statistics/blocks.ts";

@@ -1,8 +1,11 @@
 /**
- * SciPy 1.17.1, asked the same questions on data written out here: `scipy.stats` for tests and ranges, and
- * `scipy.optimize.curve_fit` (Levenberg–Marquardt, start values near the answer) for curves and their standard errors,
- * which nothing in this product has in common with. The infiltration test is the worked example of Subramanya,
- * Engineering Hydrology; the counts are sprays C and D of Beall 1942 (R datasets::InsectSprays).
+ * Source: SciPy 1.17.1, asked the same questions on data written out here.
+ * Mark: computed here with it.
+ *
+ * `scipy.stats` for tests and ranges, and `scipy.optimize.curve_fit` (Levenberg–Marquardt, start values near the
+ * answer) for curves and their standard errors, which nothing in this product has in common with. The infiltration
+ * test is the worked example of Subramanya, Engineering Hydrology; the counts are sprays C and D of R
+ * datasets::InsectSprays.
  */
 import { describe, expect, it } from "vitest";
 import { fitGreenAmpt } from "../../src/science/infiltration/models/green-ampt.ts";
@@ -10,7 +13,12 @@ import { fitHorton } from "../../src/science/infiltration/models/horton.ts";
 import { fitKostiakov } from "../../src/science/infiltration/models/kostiakov.ts";
 import { fitPhilip } from "../../src/science/infiltration/models/philip.ts";
 import { bcaRange, percentileRange, resample } from "../../src/science/statistics/bootstrap.ts";
-import { betaProbability, fBeyond } from "../../src/science/statistics/distributions.ts";
+import {
+  betaProbability,
+  fBeyond,
+  noncentralStudentProbability,
+  studentQuantile,
+} from "../../src/science/statistics/distributions.ts";
 import { mannKendall } from "../../src/science/statistics/kendall.ts";
 import { negativeBinomialK } from "../../src/science/statistics/negative-binomial.ts";
 import { powerOf } from "../../src/science/statistics/power.ts";
@@ -130,6 +138,15 @@ it("f.sf and beta.cdf to 1 part in 10⁶", () => {
     [0.9, 0.5, 30, 1.0],
   ] as const)
     expect(reached(betaProbability(x, alpha, beta)) / share).toBeCloseTo(1, 6);
+});
+
+it.each([
+  [2, 0.5, 0.94915838857685],
+  [10, 3, 0.2285997814056711],
+  [60, 3, 0.16067407076101686],
+])("nct.cdf with %d degrees of freedom and %d", (freedom, shift, below) => {
+  const t = reached(studentQuantile(0.975, freedom));
+  expect(reached(noncentralStudentProbability(t, freedom, shift))).toBeCloseTo(below, 6);
 });
 
 it("power from nct", () => {

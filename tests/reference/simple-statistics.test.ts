@@ -1,7 +1,10 @@
 /**
- * simple-statistics 7.12.1 (npm), a general library of plain formulas, on samples drawn by a seed: mean, variance,
- * median, the one-sample t, U, the straight line through points, and the interquartile ends where both use one rule.
+ * Source: simple-statistics 7.12.1 (npm), a general library of plain formulas.
+ * Mark: computed here with it, in the test, on samples drawn by a seed.
+ *
+ * Mean, variance, median, the one-sample t, U and the mean of clusters of one.
  */
+
 import * as simple from "simple-statistics";
 import { expect, it } from "vitest";
 import { clusterRatio } from "../../src/science/statistics/cluster-ratio.ts";

@@ -1,6 +1,6 @@
 /**
- * Stroud 2019, PLoS ONE 14(2): e0203909 (published), and the survey results printed with it: holes of 20 × 20 × 20 cm in
- * spring, mean 9 worms per hole, high above 16 (400 per m²).
+ * Source: Stroud 2019, PLoS ONE 14(2): e0203909, with the survey results printed with it.
+ * Mark: published (holes of 20 × 20 × 20 cm in spring, mean 9 worms per hole, high above 16, 400 per m²).
  */
 import { expect, it } from "vitest";
 import { wormsPerM2 } from "../../src/science/earthworms/field.ts";

@@ -1,6 +1,6 @@
 /**
- * Student 1908 (R, datasets::sleep): hours of sleep gained by ten people with two drugs. Values as R prints them (published);
- * the exact signed rank, with the one zero dropped, is 2/2⁹.
+ * Source: Student 1908, hours of sleep gained by ten people with two drugs (R, datasets::sleep).
+ * Mark: published (values as R prints them); computed here (the exact signed rank with the one zero dropped, 2/2⁹).
  */
 import { expect, it } from "vitest";
 import { normalSignedRank, signedRank } from "../../src/science/statistics/signed-rank.ts";

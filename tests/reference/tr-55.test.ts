@@ -1,6 +1,6 @@
 /**
- * USDA SCS (1986), TR-55: examples 2-1 and 2-3 and cells of table 2-1 (published), and runoff of row crops in group
- * B by table 2-2b (arithmetic on the published curve numbers, computed independently).
+ * Source: USDA SCS 1986, TR-55: examples 2-1 to 2-3, cells of table 2-1 and table 2-2b.
+ * Mark: published; computed here (runoff of row crops from the published curve numbers).
  */
 import { describe, expect, it } from "vitest";
 import { compositeCurveNumber, curveNumberRunoff } from "../../src/science/storm/curve-number.ts";

@@ -1,7 +1,9 @@
 /**
- * Reinelt 1991, TSPLIB, ORSA Journal on Computing 3: 376-384, with its published shortest rounds: burma14 3323,
- * ulysses16 6859, berlin52 7542 (all published). Distances as its documentation defines them: GEO from degrees and
- * minutes on a sphere of 6378.388 km cut to whole kilometres, EUC_2D rounded to whole units.
+ * Source: Reinelt 1991, TSPLIB, ORSA Journal on Computing 3: 376-384.
+ * Mark: published (shortest rounds: burma14 3323, ulysses16 6859, berlin52 7542).
+ *
+ * Distances as its documentation defines them: GEO from degrees and minutes on a sphere of 6378.388 km cut to whole
+ * kilometres, EUC_2D rounded to whole units.
  */
 import { describe, expect, it } from "vitest";
 import { shortestOrder } from "../../src/science/plan/shortest-order.ts";

@@ -1,7 +1,7 @@
 /**
- * A worked question on `z = s·√t + k·t` (published at https://math.techqa.club/, readings in minutes and
- * centimetres; the page shows the normal equations). Curves: computed independently from the stated formulas;
- * standard errors with SciPy 1.17.
+ * Source: a worked question on `z = s·√t + k·t`, https://math.techqa.club/.
+ * Mark: published (readings in minutes and centimetres, and the normal equations); computed here from the stated
+ * formulas (curves), and with SciPy 1.17 (standard errors).
  */
 import { describe, expect, it } from "vitest";
 import { levellingOf } from "../../src/science/infiltration/levelling.ts";

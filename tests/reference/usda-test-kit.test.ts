@@ -1,7 +1,9 @@
 /**
- * USDA Soil Quality Test Kit Guide, chapter 3: a ring of 6 inches and 444 mL for an inch of water (published,
- * read in copies). The table is exact arithmetic, `A = πd²/4`, depth = volume over area; it shows that 444 mL
- * is not an inch in a true ring of 6.000 inches.
+ * Source: USDA Soil Quality Test Kit Guide.
+ * Mark: published (chapter 3, read in copies: a ring of 6 inches and 444 mL for an inch of water); from memory (about
+ * 10 worms per square foot are good); computed here by exact arithmetic (`A = πd²/4`, depth = volume over area).
+ *
+ * It shows that 444 mL is not an inch in a true ring of 6.000 inches.
  */
 import { describe, expect, it } from "vitest";
 import { readRing } from "../../src/record/ring/reading.ts";
@@ -13,6 +15,7 @@ import { litresNeeded } from "../../src/science/infiltration/water.ts";
 import { gone, level, notebook, pour, start } from "../unit/record/ring-entries.ts";
 import { reached } from "../unit/science/counts.ts";
 import { POURS } from "../unit/science/infiltration/rings.ts";
+import { guideOf, levelsOf } from "./guide-levels.ts";
 
 /** Inside diameter, cm², mL for an inch, mL for a millimetre, mm from 444 mL (exact arithmetic). */
 describe.each([
@@ -79,4 +82,10 @@ describe("444 mL in a true ring of six inches", () => {
     expect(second("left")).toMatchObject({ censored: true });
     expect(second("left").mmPerH).toBeCloseTo(15.34, 2);
   });
+});
+
+it("10 worms in a square foot, 12 inches deep, are good", () => {
+  expect(guideOf("square-foot").mark).toBe("not-checked");
+  const levels = levelsOf("square-foot", { sideM: 0.3048, depthM: 0.3048 }, [9.5, 10]);
+  expect(levels).toEqual(["below-good", "good"]);
 });

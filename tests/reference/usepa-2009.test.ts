@@ -1,7 +1,7 @@
 /**
- * USEPA 2009, Statistical Analysis of Groundwater Monitoring Data, Unified Guidance. Example 16-1 (p. 16-6, sulfate):
- * means, sd published; Welch computed independently (R). Example 17-6 (p. 17-33, sulfate) and example 14-10
- * (p. 14-38, seasonal): published, and the same from R.
+ * Source: USEPA 2009, Statistical Analysis of Groundwater Monitoring Data, Unified Guidance.
+ * Mark: published (example 16-1, p. 16-6: means, sd; examples 17-6, p. 17-33, and 14-10, p. 14-38, all); computed here
+ * with R (Welch).
  */
 import { describe, expect, it } from "vitest";
 import { kendallNormal, kendallSum, kendallZ, mannKendall } from "../../src/science/statistics/kendall.ts";

@@ -17,7 +17,7 @@ export interface FieldSize extends Worked {
  * area within geodesics it is right to 2 parts in 10 million for a field of 1 km and 2 in a million for one of
  * 10 km (tests/reference). Reckoned on a sphere of 6 371 008.8 m, as map libraries do, the same fields come out
  * 0.45 % too large at the equator, right at 35°, 0.38 % too small at 52° and 0.89 % too small near the poles: of
- * 100 ha at 60° that is 0.56 ha (tests/reference/sphere-against-ellipsoid).
+ * 100 ha at 60° that is 0.56 ha (tests/reference/turf).
  * How well the corners were walked matters far more, and is not in this number.
  *
  * @returns square metres and metres; a size that is no number is `science/no-number`

@@ -36,7 +36,7 @@ const swingOf = (swing: number, sin: number, cos: number, cosTwice: number): num
  * Shortest way between two places on WGS 84 and the direction of setting out, at any distance. Right to 0.1 mm
  * (tests/reference); up to 10 km `distanceM` is as good and faster. A sphere of 6 371 008.8 m, as map libraries use,
  * makes ways northwards 0.56 % too long at the equator and 0.42 % too short at 80°, and ways eastwards 0.11 % to
- * 0.44 % too short: 5.6 m of a kilometre at worst (tests/reference/sphere-against-ellipsoid).
+ * 0.44 % too short: 5.6 m of a kilometre at worst (tests/reference/turf).
  *
  * @returns the same place twice is 0 m without a bearing; `science/not-a-place` for degrees out of bounds or not
  * finite, `science/nearly-opposite` when the formula does not converge, which happens only for places that lie

@@ -1,7 +1,7 @@
 /**
  * The only file that imports the distribution library. Against published tables, 50-digit
  * arithmetic, SciPy and the mathematical library of R it is right to 1 part in 10⁶ for the arguments that are let
- * through here (tests/reference: nist-student-t, nmath, scipy).
+ * through here (tests/reference: nist-e-handbook, nmath, scipy).
  */
 import jStat from "jstat";
 import { failed, ok, type Result } from "../../record/result.ts";

@@ -61,7 +61,7 @@ it("shows every curve with its unknowns, laid in the worker", async () => {
   await open();
   await phone.reads("These readings speak most for");
   await expect.poll(() => phone.chromium.page.workers()).toHaveLength(1);
-  // Independent least squares on the published readings, see tests/reference/subramanya-curves.test.ts.
+  // Independent least squares on the published readings, see tests/reference/subramanya.test.ts.
   for (const [symbol, value] of [
     ["a, mm/h^b", "82.38"],
     ["b", "0.5326"],

@@ -82,7 +82,7 @@ it("hands the same over as a table, with the reason where a number is missing", 
   const csv = specialistCsv(found(P3_11), false, ({ code }) => `because ${code}`);
   const rows = csv.split("\r\n");
   expect(rows[0]).toBe("\ufeffpart,of,what,value,unit,standard error,said beside it,example");
-  // Published readings, independent least squares: see tests/reference/subramanya-curves.test.ts.
+  // Published readings, independent least squares: see tests/reference/subramanya.test.ts.
   expect(csv).toMatch(/\r\ncurve,horton,f_c,26\.20\d*,mm\/h,/u);
   expect(csv).toContain("curve,philip,A,0,mm/h,,because science/held-at-its-bound");
   expect(csv).toContain("curve,philip,said,,,,because science/collapses-to-root-time");
