@@ -1,6 +1,6 @@
 /**
- * Chances of independent trials, worked out by hand from `1 − (1 − p)^n` (arithmetic), and the bound for none seen, the
- * one-sided case of Clopper & Pearson 1934 (the "rule of three" for many trials: common practice, no source).
+ * Source: the definition of independent trials, `1 − (1 − p)^n`, and the bound for none seen that follows from it.
+ * Mark: computed here (arithmetic); common practice, no source (three over n for many trials).
  */
 import { describe, expect, it } from "vitest";
 import { chanceToSee, holesToSee, shareIfNoneSeen } from "../../src/science/earthworms/seen-at-all.ts";
