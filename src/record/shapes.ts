@@ -63,15 +63,20 @@ export const latitudeDeg = within(-90, 90);
 export const longitudeDeg = within(-180, 180);
 
 /**
- * A position taken by standing still, or put there by hand. `accuracyM` is what the device said. Platforms mean
- * different things by it (a 95 % radius in the W3C text, 68 % on some) and tell no page which, so the meaning is
- * the same for every record; it stands in the format of the archive, chapter 10.
+ * What a stated radius stands for: the true place lies within it 95 or 68 times in 100, or nobody says which.
+ * A list and not a number, because platforms promise one of the two and a page can tell no other.
  */
+export const ACCURACY_MEANS = ["95-percent", "68-percent", "not-known"] as const;
+export type AccuracyMeans = (typeof ACCURACY_MEANS)[number];
+
+/** A position taken by standing still, or put there by hand. */
 const placed = {
   latitudeDeg,
   longitudeDeg,
-  /** Radius in metres as the device gave it, null when put there by hand. */
+  /** Radius in metres as the device gave it, null when it gave none or the position was put there by hand. */
   accuracyM: z.nullable(within(0, 1e7)),
+  /** What that radius stands for on the device that gave it; null when there is none. */
+  accuracyMeans: z.nullable(z.oneOf(ACCURACY_MEANS)),
   /** Scatter of the fixes that were put together, in metres; null for a single fix. */
   spreadM: z.nullable(within(0, 1e7)),
   /** How many fixes were put together. */

@@ -7,6 +7,7 @@ import type { Json } from "./canonical.ts";
 import type { Kind } from "./ids.ts";
 import { KIND } from "./kinds/all.ts";
 import { failed, ok, type Result } from "./result.ts";
+import { observationWithMeaning, spotWithMeaning } from "./upcast-positions.ts";
 
 /** Lifts a body of one version to the next. A released step is never changed. */
 export type Upcaster = (body: Json) => Json;
@@ -15,11 +16,23 @@ export type Upcaster = (body: Json) => Json;
 export const UPCASTERS: { readonly [K in Kind]?: readonly Upcaster[] } = {
   // Version 2 has rings, hole templates, bottles and rulers beside ropes; a rope stays what it was.
   kit: [(body) => body],
-  // Version 2 has rings, holes and notes beside lines; a line stays what it was.
-  observation: [(body) => body],
-  // Version 2 may name a visible edge.
-  spot: [(body) => body],
+  // Version 2 has rings, holes and notes beside lines; a line stays what it was. Version 3 says of each position
+  // what its radius stands for.
+  observation: [(body) => body, observationWithMeaning],
+  // Version 2 may name a visible edge. Version 3 says of each position what its radius stands for.
+  spot: [(body) => body, spotWithMeaning],
 };
+
+const COMPLETED: { readonly [K in Kind]?: Upcaster } = {
+  observation: observationWithMeaning,
+  spot: spotWithMeaning,
+};
+
+/**
+ * What a command writes, with what the newest version wants beside it. A command carries no version, and it may
+ * have waited in the stash or been put together in a form while the app was updated.
+ */
+export const completed = (kind: Kind, body: Json): Json => COMPLETED[kind]?.(body) ?? body;
 
 /** Steps for entries, from version 1 on. Version 2 has rings and holes; what was read at a line stays. */
 export const ENTRY_UPCASTERS: readonly Upcaster[] = [

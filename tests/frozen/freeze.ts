@@ -11,11 +11,19 @@ import { temporaryFolder } from "../browser/drivers/programs.ts";
 import { builtFolder, serveBuilt } from "../browser/drivers/serve-built.ts";
 import { IDS } from "./entered.ts";
 import { IDS_2 } from "./entered-2.ts";
+import { IDS_3 } from "./entered-3.ts";
 import { dumpDatabase } from "./raw-database.ts";
 import type {} from "./scenario.ts";
 
 /** The list of what must never change. */
 export const SUMS = "SHA256SUMS";
+
+/** The field of each scenario, whose results are worked out and kept. */
+const FIELDS: Readonly<Record<number, (typeof IDS)["field"]>> = {
+  1: IDS.field,
+  2: IDS_2.field,
+  3: IDS_3.field,
+};
 
 /**
  * Enters the scenario into the built app in a real browser and freezes what it left behind.
@@ -95,7 +103,7 @@ const leftBehind = async (
       await touchHalfALine(chromium);
     }
     // Its results are worked out and kept.
-    await app(href({ at: "field", field: number === 1 ? IDS.field : IDS_2.field }));
+    await app(href({ at: "field", field: FIELDS[number] ?? IDS.field }));
     await until("the results are kept", () =>
       chromium.run(
         () =>

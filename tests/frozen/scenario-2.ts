@@ -8,6 +8,7 @@ import type { RecordId } from "../../src/record/ids.ts";
 import type { BodyOf } from "../../src/record/kinds/all.ts";
 import type { RingHeader } from "../../src/record/kinds/observation.ts";
 import type { Result } from "../../src/record/result.ts";
+import type { Position } from "../../src/record/shapes.ts";
 import { openStore, type Store } from "../../src/store/store.ts";
 import { IDS_2 } from "./entered-2.ts";
 import type { Scenario } from "./scenario.ts";
@@ -72,6 +73,7 @@ const level = (value: number): Extract<Draft, { type: "level" }> => ({
 
 const nowhere = { position: null, why: "not-asked" } as const;
 const on = { visit: IDS_2.visit, field: IDS_2.field, strip: IDS_2.strip, person: null } as const;
+// Positions did not say then what their radius stands for.
 const place = {
   latitudeDeg: 52.2,
   longitudeDeg: -1.2,
@@ -80,7 +82,7 @@ const place = {
   fixes: 0,
   how: "by-hand",
   atMs: startMs,
-} as const;
+} as Position;
 
 const ground = (): Command[] => [
   write(IDS_2.field, {

@@ -12,6 +12,8 @@ import type { BodyOf } from "../../src/record/kinds/all.ts";
 import type { Way } from "../../src/record/kinds/observation.ts";
 import type { RecordState } from "../../src/record/record.ts";
 import type { Result } from "../../src/record/result.ts";
+// Positions did not say then what their radius stands for.
+import type { Position } from "../../src/record/shapes.ts";
 import { putPhoto } from "../../src/store/photos.ts";
 import { readRecord } from "../../src/store/read.ts";
 import { entriesRow, headerRow } from "../../src/store/rows.ts";
@@ -107,7 +109,7 @@ const line = (way: Way, startedAtMs: number): BodyOf["observation"] => ({
       fixes: 12,
       how: "standing-still",
       atMs: startedAtMs,
-    },
+    } as Position,
     why: null,
   },
   end: { position: null, why: "denied" },
@@ -195,7 +197,7 @@ const places = (): Command[] => [
       fixes: 0,
       how: "by-hand",
       atMs: startMs,
-    },
+    } as Position,
     oldGrass: true,
   }),
   write(IDS.rope, { type: "rope", name: "R1", marks: ROPE_MARKS, spacingM: 0.15 }),

@@ -1,7 +1,9 @@
+import type { Json } from "../canonical.ts";
 import { kindOf } from "../ids.ts";
 import { KIND } from "../kinds/all.ts";
 import { arranged, type RecordState, type Revision, seenNow, seenOf, shown } from "../record.ts";
 import { failed, ok, type Result } from "../result.ts";
+import { completed } from "../upcast.ts";
 import * as z from "../zod.ts";
 import type { Applied } from "./applied.ts";
 import type { Change, Delete, Write } from "./command.ts";
@@ -23,7 +25,7 @@ export const revise = (record: RecordState, command: Write | Change | Delete): R
     command.op === "write"
       ? command.body
       : { ...before?.body, ...(command.op === "change" ? command.patch : {}) };
-  const checked = z.safeParse(KIND[kind].body, wanted);
+  const checked = z.safeParse(KIND[kind].body, completed(kind, wanted as Json));
   if (!checked.success) {
     const issue = checked.error.issues[0];
     return failed("record/not-valid", { where: issue?.path.join(".") ?? "", what: issue?.message ?? "" });

@@ -100,7 +100,7 @@ const note = z.strictObject({
  * The header of a measurement. What was counted stands in its entries, which are only ever added to;
  * percentages are derived and never stored.
  */
-export const version = 2;
+export const version = 3;
 export const body = z.discriminatedUnion("type", [line, ring, hole, note]);
 export type Observation = z.Infer<typeof body>;
 export type LineHeader = z.Infer<typeof line>;

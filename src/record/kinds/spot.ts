@@ -5,7 +5,7 @@ import * as z from "../zod.ts";
  * A marked spot: the same place every season, the old-grass spot that is the farm's own yardstick, or the
  * beginning of a visible edge.
  */
-export const version = 2;
+export const version = 3;
 export const body = z.strictObject({
   field: idOf("field"),
   strip: z.nullable(idOf("strip")),

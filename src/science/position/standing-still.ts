@@ -1,5 +1,6 @@
 /** One position out of the fixes that came in while somebody stood still. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import type { AccuracyMeans } from "../../record/shapes.ts";
 import {
   FIXES_FOR_A_DRIFT,
   FIXES_FOR_A_SPREAD,
@@ -13,16 +14,18 @@ import { isPlace, type LatitudeLongitude, roughDistanceM, turnedDeg } from "./di
 
 /** A fix as the device gave it. */
 export interface Fix extends LatitudeLongitude {
-  /** Radius in metres; 95 % by the W3C text, 68 % on some platforms; null when not given. */
+  /** Radius in metres; null when not given. */
   readonly accuracyM: number | null;
+  /** What that radius stands for on the device that gave it; null when there is none. */
+  readonly accuracyMeans: AccuracyMeans | null;
   readonly atMs: number;
 }
 
 export interface StandingPosition extends LatitudeLongitude, Worked {
   /** Typical stated accuracy of the fixes, null when none stated one. */
   readonly accuracyM: number | null;
-  /** What that number means. It is what devices promise, not what was seen. */
-  readonly accuracyMeans: "radius-95-by-w3c-68-on-some";
+  /** What that number stands for: what the device promises, not what was seen. Null when none stated one. */
+  readonly accuracyMeans: AccuracyMeans | null;
   /** 95 % radius of the scatter seen, null for fewer than three fixes. */
   readonly spreadM: number | null;
   /** Moment of the last fix used, by its own clock. */
@@ -36,6 +39,13 @@ interface Centre extends LatitudeLongitude {
 
 const stated = ({ accuracyM }: Fix): number | null =>
   accuracyM !== null && accuracyM > 0 && Number.isFinite(accuracyM) ? accuracyM : null;
+
+/** The one meaning of the radii that were stated; where fixes promise different things, theirs is not known. */
+const meaningOf = (fixes: readonly Fix[]): AccuracyMeans => {
+  const said = new Set(fixes.filter((fix) => stated(fix) !== null).map(({ accuracyMeans }) => accuracyMeans));
+  const [one] = said;
+  return said.size === 1 ? (one ?? "not-known") : "not-known";
+};
 
 /** Weights by stated accuracy; below a metre nobody believes it, and a fix without one counts as the worst. */
 const weighed = (fixes: readonly Fix[]): readonly { readonly fix: Fix; readonly weight: number }[] => {
@@ -94,8 +104,9 @@ const driftOf = (fixes: readonly Fix[]): Result<{ metres: number; accuracyM: num
  *
  * A position is always given when there is one fix; doubt is a caution:
  * `science/too-few-fixes` (under three: no scatter), `science/moving` (the later half lies farther from the
- * earlier half than the stated accuracy, or the scatter is wider than the stated accuracy read as a 68 %
- * radius), `science/accuracy-not-stated`, `science/fixes-left-out` (not a place on earth).
+ * earlier half than the stated accuracy, or the scatter, a 95 % radius, is wider than the stated accuracy as a
+ * 95 % radius: 1.62 times one of 68 %, and also one of unknown meaning, because a steady phone must not be called
+ * moving for a promise that it may never have made), `science/accuracy-not-stated`, `science/fixes-left-out` (not a place on earth).
  * A fix repeated with the same time and place is a cached one and counts once.
  *
  * @param fixes in any order
@@ -104,12 +115,15 @@ const driftOf = (fixes: readonly Fix[]): Result<{ metres: number; accuracyM: num
  * Source: W3C Geolocation for the meaning of accuracy; geometry of a round normal scatter for the factors.
  *
  * @example
- * standingStill([{ latitudeDeg: 52, longitudeDeg: 5, accuracyM: 4, atMs: 0 }]); // that fix, spreadM null
+ * standingStill([{ latitudeDeg: 52, longitudeDeg: 5, accuracyM: 4, accuracyMeans: "68-percent", atMs: 0 }]); // spreadM null
  */
 export const standingStill = (fixes: readonly Fix[]): Result<StandingPosition> => {
   const usable = fixes.filter((fix) => isPlace(fix) && Number.isFinite(fix.atMs));
   const seen = new Map(
-    usable.map((fix) => [`${fix.atMs} ${fix.latitudeDeg} ${fix.longitudeDeg} ${fix.accuracyM}`, fix]),
+    usable.map((fix) => [
+      `${fix.atMs} ${fix.latitudeDeg} ${fix.longitudeDeg} ${fix.accuracyM} ${fix.accuracyMeans}`,
+      fix,
+    ]),
   );
   // Sorted, so that the order in which fixes arrive never changes the answer.
   const sorted = [...seen.values()].sort(
@@ -124,6 +138,7 @@ export const standingStill = (fixes: readonly Fix[]): Result<StandingPosition> =
   const centre = centreOf(sorted);
   if (!centre.ok) return centre;
   const { latitudeDeg, longitudeDeg, accuracyM, spreadM } = centre.value;
+  const accuracyMeans = accuracyM === null ? null : meaningOf(sorted);
   const n = sorted.length;
   const cautions: Caution[] = [];
   const leftOut = fixes.length - usable.length;
@@ -135,14 +150,15 @@ export const standingStill = (fixes: readonly Fix[]): Result<StandingPosition> =
     const drift = driftOf(sorted);
     if (!drift.ok) return drift;
     const drifted = drift.value.metres > (drift.value.accuracyM ?? accuracyM);
-    if (drifted || spreadM > RADIUS_95_PER_68 * accuracyM)
+    const most = accuracyMeans === "95-percent" ? accuracyM : RADIUS_95_PER_68 * accuracyM;
+    if (drifted || spreadM > most)
       cautions.push({ code: "science/moving", facts: { spreadM, driftM: drift.value.metres, accuracyM } });
   }
   return ok({
     latitudeDeg,
     longitudeDeg,
     accuracyM,
-    accuracyMeans: "radius-95-by-w3c-68-on-some",
+    accuracyMeans,
     spreadM: n < FIXES_FOR_A_SPREAD ? null : spreadM,
     lastAtMs: last.atMs,
     n,

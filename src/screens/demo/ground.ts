@@ -35,6 +35,7 @@ export const onEarth = ({ eastM, northM, rowsDeg }: Lie, { acrossM, alongM }: Pl
 export const positionAt = (lie: Lie, place: Place, atMs: number): Position => ({
   ...onEarth(lie, place),
   accuracyM: 4,
+  accuracyMeans: "68-percent",
   spreadM: 1.2,
   fixes: 12,
   how: "standing-still",

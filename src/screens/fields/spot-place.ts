@@ -17,6 +17,7 @@ export const placedByHand = (
     latitudeDeg,
     longitudeDeg,
     accuracyM: null,
+    accuracyMeans: null,
     spreadM: null,
     fixes: 0,
     how: "by-hand",

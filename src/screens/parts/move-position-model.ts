@@ -52,6 +52,7 @@ export const movedTo = (before: Position | null, to: LatitudeLongitude, atMs: nu
     latitudeDeg: to.latitudeDeg,
     longitudeDeg: to.longitudeDeg,
     accuracyM: null,
+    accuracyMeans: null,
     spreadM: null,
     fixes: 0,
     how: "by-hand",

@@ -54,7 +54,8 @@ export const positionOf = (fixes: readonly PositionFix[]): Here | null => {
   for (;;) {
     const standing = standingStill(newest);
     if (!standing.ok) return null;
-    const { latitudeDeg, longitudeDeg, accuracyM, spreadM, n, lastAtMs, cautions } = standing.value;
+    const { latitudeDeg, longitudeDeg, accuracyM, accuracyMeans, spreadM, n, lastAtMs, cautions } =
+      standing.value;
     const moving = cautions.some(({ code }) => code === "science/moving");
     if (moving && newest.length > FIXES_FOR_A_DRIFT) {
       newest = newest.slice(Math.min(Math.ceil(newest.length / 4), newest.length - FIXES_FOR_A_DRIFT));
@@ -64,6 +65,7 @@ export const positionOf = (fixes: readonly PositionFix[]): Here | null => {
       latitudeDeg,
       longitudeDeg,
       accuracyM,
+      accuracyMeans,
       spreadM,
       fixes: n,
       how: "standing-still",

@@ -68,6 +68,7 @@ export const sampleFarm = (): SampleFarm => {
     position: {
       ...corner(52.0005, 0.501),
       accuracyM: 4,
+      accuracyMeans: "68-percent",
       spreadM: null,
       fixes: 5,
       how: "standing-still",

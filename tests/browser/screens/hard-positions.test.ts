@@ -30,6 +30,7 @@ beforeAll(async () => {
     latitudeDeg: 52,
     longitudeDeg: 0,
     accuracyM: 4,
+    accuracyMeans: "not-known" as const,
     spreadM: null,
     fixes: 1,
     how: "by-hand" as const,

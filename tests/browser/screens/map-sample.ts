@@ -21,6 +21,7 @@ export const placeAt = (eastM: number, northM: number) => ({
 const standing = (eastM: number, northM: number, accuracyM = 4): Position => ({
   ...placeAt(eastM, northM),
   accuracyM,
+  accuracyMeans: "68-percent",
   spreadM: null,
   fixes: 5,
   how: "standing-still",

@@ -17,6 +17,7 @@ add("kit", { type: "ring", name: "A", insideM: [0.3, null], heightsM: [0.25], ou
 const positionAt = (eastM: number, northM: number) => ({
   ...placeAt(eastM, northM),
   accuracyM: 3,
+  accuracyMeans: "not-known" as const,
   spreadM: null,
   fixes: 1,
   how: "standing-still" as const,

@@ -13,6 +13,7 @@ const measured = {
   latitudeDeg: 52.0004,
   longitudeDeg: 0.502,
   accuracyM: 4,
+  accuracyMeans: "not-known",
   spreadM: null,
   fixes: 5,
   how: "standing-still",
@@ -23,7 +24,14 @@ const edge = more.add("spot", {
   field: (addresses["field"] ?? "").split("/")[2] as RecordId<"field">,
   strip: null,
   name: "by the ditch",
-  position: { ...measured, latitudeDeg: 52.0006, accuracyM: null, how: "by-hand", movedFrom: measured },
+  position: {
+    ...measured,
+    latitudeDeg: 52.0006,
+    accuracyM: null,
+    accuracyMeans: null,
+    how: "by-hand",
+    movedFrom: measured,
+  },
   oldGrass: false,
   edge: { between: [null, null], to: null },
 });

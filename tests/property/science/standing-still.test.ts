@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
+import { ACCURACY_MEANS } from "../../../src/record/shapes.ts";
 import { distanceM } from "../../../src/science/position/distance.ts";
 import { standingStill } from "../../../src/science/position/standing-still.ts";
 
@@ -9,6 +10,7 @@ const fix = fc.record({
     .double({ min: 179.999, max: 180, noNaN: true })
     .map((deg) => (deg > 179.9995 ? deg - 359.999 : deg)),
   accuracyM: fc.option(fc.double({ min: 0, max: 100, noNaN: true })),
+  accuracyMeans: fc.constantFrom(...ACCURACY_MEANS, null),
   atMs: fc.nat(20_000),
 });
 

@@ -1,5 +1,10 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { positionPermission, toFix, watchStandingStill } from "../../../src/device/position.ts";
+import {
+  accuracyMeansOn,
+  positionPermission,
+  toFix,
+  watchStandingStill,
+} from "../../../src/device/position.ts";
 
 const given = (change: Record<string, number | null> = {}, timestamp = 1_000_000) => ({
   coords: { latitude: 52.1, longitude: -1.3, accuracy: 4, altitude: 80, ...change } as GeolocationCoordinates,
@@ -7,10 +12,11 @@ const given = (change: Record<string, number | null> = {}, timestamp = 1_000_000
 });
 describe("a fix", () => {
   it("keeps what the device gave", () => {
-    expect(toFix(given(), 1_000_200)).toEqual({
+    expect(toFix(given(), 1_000_200, "68-percent")).toEqual({
       latitudeDeg: 52.1,
       longitudeDeg: -1.3,
       accuracyM: 4,
+      accuracyMeans: "68-percent",
       altitudeM: 80,
       atMs: 1_000_000,
       receivedAtMs: 1_000_200,
@@ -19,9 +25,9 @@ describe("a fix", () => {
   });
 
   it("is stale when older than ten seconds at arrival, or from the future", () => {
-    expect(toFix(given(), 1_010_000)?.stale).toBe(false);
-    expect(toFix(given(), 1_010_001)?.stale).toBe(true);
-    expect(toFix(given(), 989_999)?.stale).toBe(true);
+    expect(toFix(given(), 1_010_000, "68-percent")?.stale).toBe(false);
+    expect(toFix(given(), 1_010_001, "68-percent")?.stale).toBe(true);
+    expect(toFix(given(), 989_999, "68-percent")?.stale).toBe(true);
   });
 
   it.each([
@@ -30,11 +36,33 @@ describe("a fix", () => {
     { accuracy: -1 },
     { accuracy: Number.POSITIVE_INFINITY },
   ])("that cannot be is none: %j", (change) => {
-    expect(toFix(given(change), 1_000_000)).toBeNull();
+    expect(toFix(given(change), 1_000_000, "68-percent")).toBeNull();
   });
 
   it("may lack an altitude", () => {
-    expect(toFix(given({ altitude: null }), 1_000_000)?.altitudeM).toBeNull();
+    expect(toFix(given({ altitude: null }), 1_000_000, "68-percent")?.altitudeM).toBeNull();
+  });
+});
+
+describe("what a stated radius stands for", () => {
+  // Forms of user agents as browsers publish them, from memory.
+  const onPhone =
+    "Mozilla/5.0 (Linux; Android 10; K) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/140.0.0.0 Mobile Safari/537.36";
+
+  it("is 68 % on Android, whose location reference says so", () => {
+    expect(accuracyMeansOn({ userAgent: onPhone })).toBe("68-percent");
+    expect(accuracyMeansOn({ userAgent: "", userAgentData: { platform: "Android" } })).toBe("68-percent");
+    const firefox = "Mozilla/5.0 (Android 15; Mobile; rv:140.0) Gecko/140.0 Firefox/140.0";
+    expect(accuracyMeansOn({ userAgent: firefox })).toBe("68-percent");
+  });
+
+  it.each([
+    "Mozilla/5.0 (iPhone; CPU iPhone OS 18_5 like Mac OS X) AppleWebKit/605.1.15 (KHTML, like Gecko) Version/18.5 Mobile/15E148 Safari/604.1",
+    "Mozilla/5.0 (Windows NT 10.0; Win64; x64) AppleWebKit/537.36 (KHTML, like Gecko) Chrome/140.0.0.0 Safari/537.36",
+    "Mozilla/5.0 (X11; Linux x86_64; rv:140.0) Gecko/20100101 Firefox/140.0",
+    "",
+  ])("is not known where no documentation says it: %s", (userAgent) => {
+    expect(accuracyMeansOn({ userAgent })).toBe("not-known");
   });
 });
 

@@ -24,6 +24,7 @@ describe("a note in the views", () => {
       "latitude (deg)": "52.5",
       "longitude (deg)": "-1.25",
       "accuracy (m)": "4",
+      "accuracy means": "68-percent",
       position: "standing-still",
       "measured latitude (deg)": "",
     });
@@ -38,16 +39,24 @@ describe("a note in the views", () => {
       strip: "",
       "latitude (deg)": "",
       "accuracy (m)": "",
+      "accuracy means": "",
       position: "",
     });
   });
 
   test("keeps the measured position beside one that was moved by hand", () => {
     const measured = position(52.5, -1.25).position;
-    const moved = { ...position(52.6, -1.2).position, how: "by-hand", accuracyM: null, movedFrom: measured };
+    const moved = {
+      ...position(52.6, -1.2).position,
+      how: "by-hand",
+      accuracyM: null,
+      accuracyMeans: null,
+      movedFrom: measured,
+    };
     expect(rowOf({ at: { position: moved, why: null } })).toMatchObject({
       "latitude (deg)": "52.6",
       "accuracy (m)": "",
+      "accuracy means": "",
       position: "by-hand",
       "measured latitude (deg)": "52.5",
       "measured longitude (deg)": "-1.25",

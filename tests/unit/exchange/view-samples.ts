@@ -16,7 +16,16 @@ const revision = (v: number, body: unknown, more: object = {}) => ({
   ...more,
 });
 export const position = (latitudeDeg: number, longitudeDeg: number) => ({
-  position: { latitudeDeg, longitudeDeg, accuracyM: 4, spreadM: 1, fixes: 9, how: "standing-still", atMs: 0 },
+  position: {
+    latitudeDeg,
+    longitudeDeg,
+    accuracyM: 4,
+    accuracyMeans: "68-percent",
+    spreadM: 1,
+    fixes: 9,
+    how: "standing-still",
+    atMs: 0,
+  },
   why: null,
 });
 export const nowhere = { position: null, why: "denied" };

@@ -100,6 +100,7 @@ describe("a line in the views", () => {
       "start latitude (deg)": "52.5",
       "start longitude (deg)": "-1.25",
       "end accuracy (m)": "4",
+      "end accuracy means": "68-percent",
     });
     const rows = marksRows(view).trimEnd().split("\r\n");
     expect(rows).toHaveLength(4);

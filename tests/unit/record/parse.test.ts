@@ -38,7 +38,7 @@ test.each<[string, unknown]>([
   ["an unknown property", spoilt(["more"], 1)],
   ["no id", spoilt(["id"], undefined)],
   ["an id of no kind", spoilt(["id"], `field2-${hex(1, 32)}`)],
-  ["an id of another kind than the body", spoilt(["id"], idOf("kit", 1))],
+  ["an id of another kind than the body", spoilt(["id"], idOf("spot", 1))],
   ["a reference to another kind", spoilt(["revs", 0, "body", "field"], idOf("visit", 1))],
   ["an author who is no person", spoilt(["revs", 0, "author"], idOf("field", 1))],
   ["a reader who is no person", spoilt(["entries", 0, "by"], idOf("field", 1))],

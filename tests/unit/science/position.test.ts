@@ -5,10 +5,17 @@ import { type Fix, standingStill } from "../../../src/science/position/standing-
 import { reached, reasonOf } from "./counts.ts";
 
 /** Metres north and east of 52° N 5° E; a degree is 111.27 km and 68.68 km there (rounded, for placing only). */
-const fix = (northM: number, eastM: number, atMs: number, accuracyM: number | null = 5): Fix => ({
+const fix = (
+  northM: number,
+  eastM: number,
+  atMs: number,
+  accuracyM: number | null = 5,
+  accuracyMeans: Fix["accuracyMeans"] = "68-percent",
+): Fix => ({
   latitudeDeg: 52 + northM / 111_270,
   longitudeDeg: 5 + eastM / 68_680,
   accuracyM,
+  accuracyMeans,
   atMs,
 });
 const codes = (fixes: readonly Fix[]) => reached(standingStill(fixes)).cautions.map(({ code }) => code);
@@ -69,12 +76,38 @@ describe("standing still", () => {
     ]);
   });
 
+  it("holds the scatter against the radius as it was meant", () => {
+    // Eight fixes on a circle of 3 m: a 95 % radius of 6.24 m. A promise of 4 m at 68 % is one of 6.49 m at 95 %
+    // (χ² of 2 degrees) and is kept; the same 4 m promised at 95 % is not.
+    const circle = (means: Fix["accuracyMeans"]) =>
+      Array.from({ length: 8 }, (_, k) =>
+        fix(3 * Math.cos((k * Math.PI) / 4), 3 * Math.sin((k * Math.PI) / 4), (k * 5) % 8, 4, means),
+      );
+    expect(codes(circle("68-percent"))).toEqual([]);
+    expect(codes(circle("95-percent"))).toEqual(["science/moving"]);
+    expect(codes(circle("not-known"))).toEqual([]);
+  });
+
+  it("says what its accuracy stands for, and nothing where fixes disagree or state none", () => {
+    const meant = (fixes: readonly Fix[]) => reached(standingStill(fixes)).accuracyMeans;
+    expect(meant([fix(0, 0, 1), fix(0, 0, 2)])).toBe("68-percent");
+    expect(meant([fix(0, 0, 1, 5, "95-percent"), fix(0, 0, 2, null, null)])).toBe("95-percent");
+    expect(meant([fix(0, 0, 1, 5, "95-percent"), fix(0, 0, 2)])).toBe("not-known");
+    expect(meant([fix(0, 0, 1, null, null)])).toBeNull();
+  });
+
   it("counts a cached fix once", () => {
     expect(reached(standingStill([fix(0, 0, 1), fix(0, 0, 1), fix(0, 0, 1)])).n).toBe(1);
   });
 
   it("stays a place on earth a hair from the date line", () => {
-    const west: Fix = { latitudeDeg: 51.999, longitudeDeg: 179.99900000000017, accuracyM: null, atMs: 0 };
+    const west: Fix = {
+      latitudeDeg: 51.999,
+      longitudeDeg: 179.99900000000017,
+      accuracyM: null,
+      accuracyMeans: null,
+      atMs: 0,
+    };
     const east: Fix = { ...west, longitudeDeg: -179.99900000000025, atMs: 1 };
     // 0.001° of longitude is 68.7 m there.
     expect(reached(distanceM(west, reached(standingStill([west, east]))))).toBeLessThan(140);
@@ -82,7 +115,13 @@ describe("standing still", () => {
   });
 
   it("holds together on the date line", () => {
-    const east: Fix = { latitudeDeg: -17, longitudeDeg: 179.99999, accuracyM: 5, atMs: 1 };
+    const east: Fix = {
+      latitudeDeg: -17,
+      longitudeDeg: 179.99999,
+      accuracyM: 5,
+      accuracyMeans: "68-percent",
+      atMs: 1,
+    };
     const west: Fix = { ...east, longitudeDeg: -179.99999, atMs: 2 };
     const position = reached(standingStill([east, west, { ...east, longitudeDeg: 180, atMs: 3 }]));
     expect(Math.abs(position.longitudeDeg)).toBeCloseTo(180, 5);

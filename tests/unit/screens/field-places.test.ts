@@ -13,6 +13,7 @@ const measured = (longitudeDeg: number, latitudeDeg: number, accuracyM: number |
   latitudeDeg,
   longitudeDeg,
   accuracyM,
+  accuracyMeans: accuracyM === null ? null : "68-percent",
   spreadM: null,
   fixes: 5,
   how: "standing-still",

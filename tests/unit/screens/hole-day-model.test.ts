@@ -125,6 +125,7 @@ it("reads guides of the same hole, the one of the method first, and names no oth
       latitudeDeg: 52,
       longitudeDeg: -1,
       accuracyM: 4,
+      accuracyMeans: "68-percent",
       spreadM: null,
       fixes: 1,
       how: "standing-still",

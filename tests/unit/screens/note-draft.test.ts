@@ -19,6 +19,7 @@ const position: Position = {
   latitudeDeg: 52,
   longitudeDeg: -1,
   accuracyM: 4,
+  accuracyMeans: "68-percent",
   spreadM: 1,
   fixes: 9,
   how: "standing-still",

@@ -66,6 +66,7 @@ it("tells how far a spot lies, and whether one may be standing at it", () => {
     latitudeDeg: 45 + northM / 111_132,
     longitudeDeg: 7,
     accuracyM,
+    accuracyMeans: "68-percent",
     spreadM: null,
     fixes: 1,
     how: "standing-still",

@@ -9,6 +9,7 @@ const fix = (second: number, northM: number, more: Partial<PositionFix> = {}): P
   latitudeDeg: 52 + northM / METRES_PER_DEGREE,
   longitudeDeg: 0,
   accuracyM: 4,
+  accuracyMeans: "68-percent",
   altitudeM: null,
   atMs: second * 1000,
   receivedAtMs: second * 1000,

@@ -53,6 +53,7 @@ const lineAt = (n: number, northM: number | null, accuracyM = 5) => {
             latitudeDeg: 52 + northM / 111_000,
             longitudeDeg: 0,
             accuracyM,
+            accuracyMeans: "not-known",
             spreadM: null,
             fixes: 1,
             how: "standing-still",

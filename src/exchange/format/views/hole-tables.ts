@@ -42,6 +42,7 @@ export const holesHead = csvHead([
   "latitude (deg)",
   "longitude (deg)",
   "accuracy (m)",
+  "accuracy means",
 ]);
 
 /** A layer that nobody looked at has no count; neither has one with two answers. */

@@ -35,9 +35,11 @@ export const linesHead = csvHead([
   "start latitude (deg)",
   "start longitude (deg)",
   "start accuracy (m)",
+  "start accuracy means",
   "end latitude (deg)",
   "end longitude (deg)",
   "end accuracy (m)",
+  "end accuracy means",
 ]);
 
 /** The row of one line. */

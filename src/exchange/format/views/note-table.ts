@@ -17,6 +17,7 @@ export const notesHead = csvHead([
   "latitude (deg)",
   "longitude (deg)",
   "accuracy (m)",
+  "accuracy means",
   "position",
   "measured latitude (deg)",
   "measured longitude (deg)",

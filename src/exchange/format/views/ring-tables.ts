@@ -52,6 +52,7 @@ export const ringsHead = csvHead([
   "latitude (deg)",
   "longitude (deg)",
   "accuracy (m)",
+  "accuracy means",
 ]);
 
 /** The row of one ring test. */

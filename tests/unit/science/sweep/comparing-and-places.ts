@@ -129,6 +129,7 @@ const FIXES = [4, 5, 6, 9].map((seconds) => ({
   latitudeDeg: 52 + seconds * 1e-6,
   longitudeDeg: 5,
   accuracyM: 4,
+  accuracyMeans: "68-percent" as const,
   atMs: 1000 * seconds,
 }));
 const RESAMPLED = reached(
