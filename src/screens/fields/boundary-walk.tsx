@@ -1,6 +1,7 @@
 /** What is said while somebody walks the edge. */
 import { useEffect, useState } from "preact/hooks";
 import { keepScreenOn, type ScreenOnState } from "../../device/screen-on.ts";
+import { accuracyWords } from "../parts/accuracy.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { lengthWords } from "../parts/lengths.ts";
@@ -20,7 +21,7 @@ export const Walking = (props: {
   const map = useWordsOf(MAP_WORDS);
   const { corners, here, going } = props;
   const { habits } = house.settings.value;
-  const { noPosition } = house.words.value;
+  const { noPosition, standing } = house.words.value;
   const screen = useScreenOn(going);
   const long = (metres: number): string => lengthWords("distance", metres, habits);
   const corner = cornerOf(here);
@@ -32,7 +33,10 @@ export const Walking = (props: {
     if (isRound(corners, corner)) return [says.round];
     const still = corners.length > 0 && walked(corners.at(-1) ?? null, corner) === "standing";
     return [
-      says.goodTo(long(corner.accuracyM), long(apartFor(corner.accuracyM))),
+      says.goodTo(
+        accuracyWords(corner.accuracyM, here.fix?.accuracyMeans ?? null, standing, habits),
+        long(apartFor(corner.accuracyM)),
+      ),
       ...(still ? [says.standing] : []),
     ];
   };

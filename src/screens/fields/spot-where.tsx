@@ -2,6 +2,7 @@
 import { useMemo, useRef, useState } from "preact/hooks";
 import { readClock } from "../../device/clock.ts";
 import type { Position } from "../../record/shapes.ts";
+import { accuracyWords } from "../parts/accuracy.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { lengthWords } from "../parts/lengths.ts";
@@ -60,13 +61,16 @@ export const SpotPlace = (props: {
 const PlaceWords = ({ position }: { readonly position: Position | null }) => {
   const says = useWordsOf(DETAILS_WORDS);
   const map = useWordsOf(MAP_WORDS);
-  const { habits } = useHouse().settings.value;
+  const { settings, words } = useHouse();
+  const { habits } = settings.value;
   const said = (): string => {
     if (position === null) return says.noPlace;
     if (position.how === "standing-still")
       return position.accuracyM === null
         ? says.measuredUnstated
-        : says.measured(lengthWords("distance", position.accuracyM, habits));
+        : says.measured(
+            accuracyWords(position.accuracyM, position.accuracyMeans, words.value.standing, habits),
+          );
     if (position.movedFrom === undefined) return says.byHand;
     const way = wayBetween(position.movedFrom, position);
     return way === null || way.wind === null

@@ -5,6 +5,7 @@ import type { RecordId } from "../../record/ids.ts";
 import { readNumber } from "../../record/number.ts";
 import type { Position, Stood } from "../../record/shapes.ts";
 import { type LatitudeLongitude, roughDistanceM } from "../../science/position/distance.ts";
+import { accuracyWords } from "./accuracy.ts";
 import { useHouse } from "./house.ts";
 import { Halves, Key, WriteLine } from "./keys.tsx";
 import { lengthWords } from "./lengths.ts";
@@ -29,7 +30,8 @@ export const PositionWords = ({ position }: { readonly position: Position }) => 
   const house = useHouse();
   const { move: words } = useWordsOf(MOVE_WORDS);
   const { habits } = house.settings.value;
-  const { tongue } = house.words.value.common;
+  const { standing, common } = house.words.value;
+  const { tongue } = common;
   const byM = movedByM(position);
   const measured = measuredOf(position);
   const how = (): string => {
@@ -37,7 +39,7 @@ export const PositionWords = ({ position }: { readonly position: Position }) => 
     if (measured === null) return words.byHand;
     return measured.accuracyM === null
       ? words.standingUnstated
-      : words.standing(lengthWords("distance", measured.accuracyM, habits));
+      : words.standing(accuracyWords(measured.accuracyM, measured.accuracyMeans, standing, habits));
   };
   return (
     <p class="position-words" role="status">

@@ -11,9 +11,9 @@ import {
 import type { Position, Stood } from "../../record/shapes.ts";
 import { FIXES_FOR_A_DRIFT } from "../../science/constants.ts";
 import { standingStill } from "../../science/position/standing-still.ts";
+import { accuracyWords } from "./accuracy.ts";
 import { useHouse } from "./house.ts";
 import { Key } from "./keys.tsx";
-import { lengthWords } from "./lengths.ts";
 
 /** Where somebody stands, as far as it is known now. */
 export interface Standing {
@@ -154,11 +154,14 @@ export const StandingWords = (props: { readonly standing: Standing; readonly que
     const { position, why } = stood;
     const { setOut, noPosition, standing } = words.value;
     if (position !== null) {
-      const { accuracyM, fixes } = position;
+      const { accuracyM, accuracyMeans, fixes } = position;
       return [
         accuracyM === null
           ? standing.unstated
-          : setOut.positionAt(lengthWords("distance", accuracyM, settings.value.habits), fixes),
+          : setOut.positionAt(
+              accuracyWords(accuracyM, accuracyMeans, standing, settings.value.habits),
+              fixes,
+            ),
         ...(accuracyM !== null && accuracyM > COARSE_M ? [standing.coarse] : []),
         ...(moving ? [setOut.moving] : []),
       ];

@@ -16,6 +16,8 @@ export const standingWords = () => ({
     lost: (seconds: number) =>
       `No new position. The last one is ${goneBy(seconds)} old and will not be taken for this place.`,
     unstated: "Position taken. This device does not say how exact it is.",
+    often: { "95-percent": "19 times in 20", "68-percent": "2 times in 3" },
+    within: (accuracy: string, often: string) => `${accuracy} (${often})`,
     coarse: "That is coarse; it gets better under open sky.",
   },
 });

@@ -11,6 +11,7 @@ import { RULER_READS } from "../../record/ring/entries.ts";
 import { PLACES, type Stood } from "../../record/shapes.ts";
 import type { UnitHabits } from "../../record/units.ts";
 import { ringSizeWords, stepWords } from "../kit/fine-lengths.ts";
+import { accuracyWords } from "../parts/accuracy.ts";
 import { lengthWords } from "../parts/lengths.ts";
 import { writeDay, writeNumber } from "../parts/numbers.ts";
 import { TONGUE } from "../parts/words.common.ts";
@@ -93,7 +94,10 @@ const placeWords = ({ words, habits }: Speech, { position, why }: Stood): string
   const at = `${position.latitudeDeg.toFixed(5)}, ${position.longitudeDeg.toFixed(5)}`;
   return position.accuracyM === null
     ? at
-    : words.records.within(at, lengthWords("distance", position.accuracyM, habits));
+    : words.records.within(
+        at,
+        accuracyWords(position.accuracyM, position.accuracyMeans, words.standing, habits),
+      );
 };
 
 /** Lists of numbers: sizes of a ring or a hole, and the minutes at which readings are due. */

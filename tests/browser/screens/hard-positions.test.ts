@@ -55,6 +55,8 @@ beforeAll(async () => {
         clearWatch: (id: number) => sky.watches.delete(id),
       },
     });
+    // A phone whose location reference says what its radius stands for (form of the user agent from memory).
+    Object.defineProperty(navigator, "userAgent", { value: "Mozilla/5.0 (Linux; Android 10; K)" });
     Object.defineProperty(navigator, "permissions", {
       value: { query: () => Promise.resolve({ state: sky.permission }) },
     });
@@ -112,7 +114,11 @@ const startKept = async () => {
   });
 };
 interface Kept {
-  readonly position: { readonly latitudeDeg: number; readonly fixes: number } | null;
+  readonly position: {
+    readonly latitudeDeg: number;
+    readonly fixes: number;
+    readonly accuracyMeans: string;
+  } | null;
   readonly why: string | null;
 }
 
@@ -170,8 +176,10 @@ it("leaves the walk to the place out of the position of the place", async () => 
     await pass(1000);
   }
   await phone.chromium.page.getByText("It wanders").first().waitFor({ state: "detached" });
+  await phone.reads(/^Position within about 4 m \(2 times in 3\), from/);
   const { position } = await startKept();
   expect(Math.abs((position?.latitudeDeg ?? 0) - 52) * 111_000).toBeLessThan(4);
+  expect(position?.accuracyMeans).toBe("68-percent");
 });
 
 it("says how old a position is that was lost on the way, keeps none, and takes the next new one alone", async () => {
@@ -183,7 +191,7 @@ it("says how old a position is that was lost on the way, keeps none, and takes t
   await miss(2);
   await phone.reads(/No new position./);
   await fix(0);
-  await phone.reads("Position within about 4 m, from 1 reading.");
+  await phone.reads("Position within about 4 m (2 times in 3), from 1 reading.");
   const { position } = await startKept();
   expect(position?.fixes).toBe(1);
   expect(position?.latitudeDeg).toBeCloseTo(52, 6);

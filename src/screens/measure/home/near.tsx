@@ -2,6 +2,7 @@
 import type { RecordId } from "../../../record/ids.ts";
 import { FIELD_NEAR_M } from "../../../science/constants/plans.ts";
 import { WorkedOutLater } from "../../findings/worked-out-later.tsx";
+import { accuracyWords } from "../../parts/accuracy.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { useLastShown } from "../../parts/last-shown.ts";
@@ -45,7 +46,7 @@ export const NearHere = (props: { readonly onChoose: (fields: readonly RecordId<
     if (fields !== undefined && fields.length === 0) return says.none(farWords(FIELD_NEAR_M / 1000, habits));
     return known.accuracyM > COARSE_M
       ? says.coarse(long(known.accuracyM))
-      : says.goodTo(long(known.accuracyM));
+      : says.goodTo(accuracyWords(known.accuracyM, known.accuracyMeans, words.standing, habits));
   };
   const where = ({ near }: NearNow): string => {
     if (near.by === "measurements") return says.toMeasured(long(near.distanceM));

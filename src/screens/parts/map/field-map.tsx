@@ -6,6 +6,7 @@ import { useMemo, useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { sizeOf } from "../../fields/boundary-model.ts";
 import { BOUNDARY_WORDS } from "../../fields/words.boundary.ts";
+import { accuracyWords } from "../accuracy.ts";
 import { useHouse } from "../house.ts";
 import { LinkKey } from "../keys.tsx";
 import { useLastShown } from "../last-shown.ts";
@@ -133,13 +134,13 @@ export const HereWords = ({ here }: { readonly here: Here }) => {
   const house = useHouse();
   const map = useWordsOf(MAP_WORDS);
   const { habits } = house.settings.value;
-  const { noPosition } = house.words.value;
+  const { noPosition, standing } = house.words.value;
   if (!here.asking) return null;
   const said = (): string => {
     const { fix, oldForMs, why } = here;
     if (why === "denied") return noPosition.denied;
     if (fix !== null && oldForMs !== null) return map.hereOld(goneBy(oldForMs));
-    if (fix !== null) return map.hereAt(lengthWords("distance", fix.accuracyM, habits));
+    if (fix !== null) return map.hereAt(accuracyWords(fix.accuracyM, fix.accuracyMeans, standing, habits));
     return why === null ? map.looking : noPosition[why];
   };
   return <p role="status">{said()}</p>;
