@@ -1,11 +1,21 @@
 import { unwrap } from "idb";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import type { RecordId } from "../../src/record/ids.ts";
 import type { Connection } from "../../src/store/connection.ts";
 import type { Notice } from "../../src/store/notice.ts";
 import { readRecord } from "../../src/store/read.ts";
 import { openStore, type Store } from "../../src/store/store.ts";
 import { applyCommands } from "../../src/store/write.ts";
-import { freshName, lineCommands, listening, mark, need, sampleLine, until } from "./store-samples.ts";
+import {
+  freshName,
+  lineCommands,
+  listening,
+  mark,
+  need,
+  sampleLine,
+  signature,
+  until,
+} from "./store-samples.ts";
 
 const open: Connection[] = [];
 interface Opened {
@@ -102,6 +112,19 @@ test("touches that cannot be written wait for the reload and are then written in
   ).toEqual([]);
   const third = await opened(name);
   expect(need(await readRecord(third.store, sample.line))).toEqual(record);
+});
+
+test("a change that takes something away waits for the reload as well", async () => {
+  const name = freshName();
+  const { store } = await opened(name);
+  const { line } = await lineIn(store);
+  const spot: RecordId = `spot-${"1".repeat(32)}`;
+  need(await store.run([{ op: "change", id: line, by: signature(), patch: { spot } }]));
+  takeDatabaseAway();
+  await store.run([{ op: "change", id: line, by: signature(), patch: {}, without: ["spot"] }]);
+  vi.restoreAllMocks();
+  const again = need(await readRecord((await opened(name)).store, line));
+  expect(again?.revs[0]?.body).not.toHaveProperty("spot");
 });
 
 test("a touch that reached the disk after all is not written a second time", async () => {

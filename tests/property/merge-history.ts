@@ -9,7 +9,7 @@ import type { LineFrame } from "../../src/record/line/reading.ts";
 import { shown } from "../../src/record/record.ts";
 
 const hex = (n: number, digits: number): string => n.toString(16).padStart(digits, "0");
-const id = <K extends "farm" | "person" | "observation" | "visit" | "field" | "strip" | "kit">(
+const id = <K extends "farm" | "person" | "observation" | "visit" | "field" | "strip" | "spot" | "kit">(
   kind: K,
   n: number,
 ): RecordId<K> => `${kind}-${hex(n, 32)}`;
@@ -168,7 +168,10 @@ export const play = (steps: readonly number[]): Played => {
       by: null,
     });
     const edit = (): void => {
-      const change = name === undefined ? { startedAtMs: wallMs } : { name: `as of ${wallMs}` };
+      const atSpot = mark % 2 === 1 ? { spot: id("spot", 8) } : {};
+      const change = name === undefined ? { startedAtMs: wallMs, ...atSpot } : { name: `as of ${wallMs}` };
+      // A line that is at no marked spot any more.
+      const without = name === undefined && !("spot" in change) ? ["spot"] : [];
       const record = d.records.get(target);
       const command: Command =
         record === undefined || record.revs.length === 0
@@ -178,12 +181,12 @@ export const play = (steps: readonly number[]): Played => {
               by: by(),
               body: name === undefined ? { ...lineBody, ...change } : change,
             }
-          : { op: "change", id: target, by: by(), patch: change };
+          : { op: "change", id: target, by: by(), patch: change, without };
       if (!write(d, command)) return;
       const now = d.records.get(target);
       const body: object = (now === undefined ? undefined : shown(now)?.body) ?? {};
-      if (!Object.entries(change).every(([key, value]) => Reflect.get(body, key) === value))
-        ownEditHidden = true;
+      const stands = Object.entries(change).every(([key, value]) => Reflect.get(body, key) === value);
+      if (!stands || without.some((key) => key in body)) ownEditHidden = true;
     };
     switch (op) {
       case "edit":

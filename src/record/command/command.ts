@@ -45,6 +45,8 @@ export interface Change {
   readonly id: RecordId;
   readonly by: Signature;
   readonly patch: { readonly [key: string]: Json };
+  /** Properties that it is to have no more; only those that a record may lack. Before `patch` is put on. */
+  readonly without?: readonly string[];
 }
 
 /** Deletes a record, or brings it back. The body stays either way. */

@@ -11,6 +11,11 @@ import type { Change, Delete, Write } from "./command.ts";
 const wasApplied = (record: RecordState, { rev, actor, n }: Write["by"]): boolean =>
   record.revs.some((revision) => revision.rev === rev || seenOf(revision, actor) >= n);
 
+const changed = (before: Revision | undefined, { patch, without = [] }: Change): object => {
+  const kept = Object.entries(before?.body ?? {}).filter(([key]) => !without.includes(key));
+  return { ...Object.fromEntries(kept), ...patch };
+};
+
 /**
  * Makes the revision that a command asks for. It has seen every version that stands in the record, so
  * it takes the place of all of them.
@@ -22,9 +27,7 @@ export const revise = (record: RecordState, command: Write | Change | Delete): R
     return failed(command.op === "write" ? "record/exists" : "record/no-such-record");
   const kind = kindOf(record.id);
   const wanted =
-    command.op === "write"
-      ? command.body
-      : { ...before?.body, ...(command.op === "change" ? command.patch : {}) };
+    command.op === "write" ? command.body : command.op === "change" ? changed(before, command) : before?.body;
   const checked = z.safeParse(KIND[kind].body, completed(kind, wanted as Json));
   if (!checked.success) {
     const issue = checked.error.issues[0];

@@ -14,11 +14,21 @@ export interface Pen {
   readonly moment: () => Moment;
   /** Writes a new record; the id is chosen here. */
   readonly write: <K extends Kind>(kind: K, body: BodyOf[K]) => Write & { readonly id: RecordId<K> };
-  readonly change: <K extends Kind>(id: RecordId<K>, patch: Partial<BodyOf[K]>) => Change;
+  /** Changes properties; those that are named in `without` it is to have no more. */
+  readonly change: <K extends Kind>(
+    id: RecordId<K>,
+    patch: Partial<BodyOf[K]>,
+    without?: readonly MayLack<BodyOf[K]>[],
+  ) => Change;
   readonly remove: (id: RecordId) => Delete;
   readonly restore: (id: RecordId) => Delete;
   readonly erase: (id: RecordId) => Erase;
 }
+
+/** The properties that may be left out. */
+export type MayLack<T> = T extends unknown
+  ? { [P in keyof T]-?: object extends Pick<T, P> ? P : never }[keyof T] & string
+  : never;
 
 type Plain = { readonly [key: string]: Json };
 
@@ -62,7 +72,13 @@ export const newPen = (device: string, person: () => RecordId<"person"> | null):
       by: sign(),
       body: body as unknown as Plain,
     }),
-    change: (id, patch) => ({ op: "change", id, by: sign(), patch: patch as unknown as Plain }),
+    change: (id, patch, without = []) => ({
+      op: "change",
+      id,
+      by: sign(),
+      patch: patch as unknown as Plain,
+      ...(without.length === 0 ? {} : { without }),
+    }),
     remove: (id) => ({ op: "delete", id, by: sign() }),
     restore: (id) => ({ op: "restore", id, by: sign() }),
     erase: (id) => ({ op: "erase", id }),

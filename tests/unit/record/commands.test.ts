@@ -88,6 +88,26 @@ test("a change that is not valid changes nothing and says where", () => {
   expect(codeOf(applyCommand(written(), unknown))).toBe("record/not-valid");
 });
 
+test("a change takes away what a record may lack, and nothing that it needs", () => {
+  const spot = { field: FIELD, strip: null, name: "post", position: null, oldGrass: false };
+  const edge = { between: [null, null], to: null } as const;
+  const id = idOf("spot", 1);
+  const marked = play(undefined, { op: "write", id, by: sign(1), body: { ...spot, edge } });
+  const plain: Command = { op: "change", id, by: sign(2), patch: { name: "oak" }, without: ["edge"] };
+  const changedTo = play(marked, plain);
+  expect(shown(changedTo)?.body).toEqual({ ...spot, name: "oak" });
+  // The same command again, as it comes out of the stash, and one on a spot that is none.
+  const again = JSON.parse(JSON.stringify(plain)) as Command;
+  expect(got(applyCommand(changedTo, again)).already).toBe(true);
+  const none: Command = { ...plain, by: sign(3) };
+  expect(shown(play(changedTo, none))?.body).toEqual({ ...spot, name: "oak" });
+  const needed: Command = { op: "change", id, by: sign(4), patch: {}, without: ["name"] };
+  expect(applyCommand(changedTo, needed)).toMatchObject({
+    ok: false,
+    problem: { code: "record/not-valid", facts: { where: "name" } },
+  });
+});
+
 test("a deleted record keeps its body, a change leaves it deleted, restoring brings it back", () => {
   const gone = play(written(), { op: "delete", id: FIELD, by: sign(2) });
   expect(shown(gone)).toMatchObject({ deleted: true, body });
