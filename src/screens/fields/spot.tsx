@@ -3,6 +3,7 @@ import type { RecordId } from "../../record/ids.ts";
 import type { Spot } from "../../record/kinds/spot.ts";
 import { NotesOfSpot } from "../measure/notes/of-spot.tsx";
 import { AskOnce } from "../parts/ask-once.tsx";
+import { changesOf } from "../parts/changes-of.ts";
 import { fromHere } from "../parts/from-here.ts";
 import { type House, useHouse } from "../parts/house.ts";
 import { Choice, Key, WriteLine } from "../parts/keys.tsx";
@@ -121,7 +122,9 @@ const SpotForm = (props: {
       const body = { ...said, name: said.name.trim() };
       const written = await keeping(() =>
         house.write(
-          spot === "new" ? house.pen.write("spot", body) : house.pen.change(spot, changed(now.stored, body)),
+          spot === "new" || now.stored === null
+            ? house.pen.write("spot", body)
+            : changeCommand(house, spot, now.stored, body),
         ),
       );
       if (!written.ok) {
@@ -236,12 +239,8 @@ const DeleteSpot = (props: { readonly spot: RecordId<"spot">; readonly field: Re
   );
 };
 
-/** Only what was changed here: another window may have corrected the rest meanwhile. */
-const changed = (stored: Spot | null, said: Spot): Partial<Spot> =>
-  stored === null
-    ? said
-    : Object.fromEntries(
-        Object.entries(said).filter(
-          ([key, value]) => JSON.stringify(value) !== JSON.stringify(stored[key as keyof Spot]),
-        ),
-      );
+/** A spot that is no edge any more has none. */
+const changeCommand = ({ pen }: House, spot: RecordId<"spot">, stored: Spot, said: Spot) => {
+  const { patch, without } = changesOf(stored, said, ["edge"]);
+  return pen.change(spot, patch, without);
+};

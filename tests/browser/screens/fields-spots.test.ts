@@ -111,6 +111,23 @@ it("marks a visible edge between two strips, and asks for two that differ", asyn
   expect(new Set(kept.edge?.between).size).toBe(2);
 });
 
+it("makes a visible edge a plain spot again, and keeps the rest of it", async () => {
+  const { page } = phone.chromium;
+  await phone.touch("combine pass");
+  await phone.touch("the same place every season");
+  await phone.touch("Keep this spot");
+  await phone.reads("Marked spots");
+  await expect.poll(async () => (await spotNamed("combine pass")).edge).toBeUndefined();
+  await page.reload();
+  await phone.touch("combine pass");
+  const kind = page.getByRole("radio", { name: /^marked spot/ });
+  await expect.poll(() => kind.isChecked()).toBe(true);
+  await phone.touch("visible edge");
+  await phone.touch("Keep this spot");
+  await phone.reads("Marked spots");
+  await expect.poll(async () => (await spotNamed("combine pass")).edge?.between).toEqual([null, null]);
+});
+
 it("deletes a spot only when asked twice", async () => {
   await phone.touch("combine pass");
   await phone.touch("Delete this spot");

@@ -5,6 +5,7 @@ import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { entriesAt, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
 import { until } from "../drivers/driver.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
+import { storedRecords } from "./on-record.ts";
 
 let phone: OnPhone;
 let visit = "";
@@ -133,6 +134,18 @@ it("corrects strip, place, mulch and marked spot", async () => {
   await phone.reads("Long Bottom · straw off");
   for (const words of ["wheel track", "mulch removed", "By the hedge"])
     await expect.poll(text).toContain(words);
+});
+
+it("takes a ring away from a marked spot again", async () => {
+  const spot = async () =>
+    (await storedRecords(phone.chromium, "observation")).find(({ id }) => sheet.includes(id))?.revs[0]?.body
+      .spot;
+  expect(await spot()).toMatch(/^spot-/);
+  await middle("Correct how it stood");
+  await phone.touch("not at a marked spot");
+  await phone.touch("Correct it");
+  await expect.poll(spot).toBeUndefined();
+  await expect.poll(text).not.toContain("By the hedge");
 });
 
 it("corrects how wet the ground was and how it was read, and keeps what was said before", async () => {

@@ -228,17 +228,3 @@ export const choicesOf = (ring: DayRing): RingChoices => ({
   outer: ring.header.outer,
   ground: { strip: onOldGrass(ring) ? null : ring.header.strip, spot: ring.header.spot ?? null },
 });
-
-/**
- * What of a ring was said otherwise than it stands there; empty when nothing was. Only that is written:
- * another window may have corrected the rest meanwhile.
- */
-export const correctionOf = (
-  { header }: Pick<DayRing, "header">,
-  said: Partial<Omit<RingHeader, "type">>,
-): Partial<RingHeader> =>
-  Object.fromEntries(
-    Object.entries(said).filter(
-      ([key, value]) => JSON.stringify(value) !== JSON.stringify(header[key as keyof RingHeader]),
-    ),
-  );

@@ -2,6 +2,7 @@
 import { useState } from "preact/hooks";
 import type { Command } from "../../../record/command/command.ts";
 import { NO_STRIP } from "../../../record/ground.ts";
+import { changesOf, isChanged } from "../../parts/changes-of.ts";
 import { useHouse } from "../../parts/house.ts";
 import { Choice, Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
@@ -17,14 +18,7 @@ import { type Adding, addingAtFirst, KitChoices, WhichRings } from "./kit-choice
 import { Plan, Rims, rimsToKeep, useRims } from "./new-form.tsx";
 import { Reads, Standing, Ways, Wet } from "./new-parts.tsx";
 import { planText, readPlan, USUAL_PLAN_MIN } from "./reading-plan.ts";
-import {
-  areThere,
-  choicesOf,
-  correctionOf,
-  type RingChoices,
-  type RingSetOut,
-  readRingSetOut,
-} from "./set-out.ts";
+import { areThere, choicesOf, type RingChoices, type RingSetOut, readRingSetOut } from "./set-out.ts";
 import { RING_WORDS } from "./words.ts";
 
 export const StandsForm = (props: { readonly ring: DayRing; readonly onDone: () => void }) => {
@@ -52,7 +46,6 @@ const Form = (props: {
   const { ring, onDone } = props;
   const { header } = ring;
   const before = conditionsOf(ring.entries);
-  const spotStays = header.spot !== undefined;
   const [plan, setPlan] = useTyped("plan", planText(header.planMin));
   const [adding, setAdding] = useState<Adding>(addingAtFirst);
   const forget = useForget();
@@ -71,17 +64,18 @@ const Form = (props: {
   const [choices, setChoices] = useTyped("choices", stood, (typed) => areThere(setOut, typed, stood));
   const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
   const { ground } = choices;
+  const lies = groundToKeep(ground, setOut.spots);
   const keep = async () => {
     const rimToSoilM = rimsToKeep(rims);
     const planMin = readPlan(plan);
-    if (rimToSoilM === undefined || !planMin.ok) {
+    if (rimToSoilM === undefined || !planMin.ok || lies === null) {
       setTried(true);
       return;
     }
     const { place, mulch, ruler, bottle, outer, way, rulerReads, wetness } = choices;
-    const patch = correctionOf(ring, {
+    const said = {
       ring: choices.ring ?? header.ring,
-      ...groundToKeep(ground, setOut.spots),
+      ...lies,
       place,
       mulch,
       ruler,
@@ -91,8 +85,11 @@ const Form = (props: {
       rulerReads,
       rimToSoilM: [...rimToSoilM],
       planMin: [...planMin.value],
-    });
-    const commands: Command[] = Object.keys(patch).length > 0 ? [house.pen.change(ring.id, patch)] : [];
+    };
+    const changes = changesOf(header, said, ["spot"]);
+    const commands: Command[] = isChanged(changes)
+      ? [house.pen.change(ring.id, changes.patch, changes.without)]
+      : [];
     if (wetness !== null && wetness !== before.wetness)
       commands.push({
         op: "append",
@@ -138,10 +135,7 @@ const Form = (props: {
           question={words.strip}
           options={setOut.strips.map((one) => ({ value: one.id, label: stripName(catalogue, one) }))}
           chosen={ground.strip}
-          onChoose={(strip) => {
-            const next = goToStrip(ground, strip, setOut.spots);
-            choose({ ground: spotStays ? { ...next, spot: ground.spot } : next });
-          }}
+          onChoose={(strip) => choose({ ground: goToStrip(ground, strip, setOut.spots) })}
         />
       )}
       <SpotChoice
@@ -150,7 +144,6 @@ const Form = (props: {
         ground={ground}
         usual={header.strip === NO_STRIP ? null : header.strip}
         here={header.at.position}
-        stays={spotStays}
         onChoose={(next) => choose({ ground: next })}
       />
       <Standing choices={choices} onChoose={choose} />
@@ -161,9 +154,10 @@ const Form = (props: {
       />
       <KitChoices kit={setOut.kit} choices={choices} onChoose={choose} adding={adding} onAdding={setAdding} />
       <Plan way={choices.way} text={plan} onText={setPlan} />
+      {lies === null ? <p>{words.needs}</p> : null}
       <div class="keys two">
         <Key onPress={close}>{catalogue.common.close}</Key>
-        <Key look="solid" off={busy} onPress={() => once(keep)}>
+        <Key look="solid" off={busy || lies === null} onPress={() => once(keep)}>
           {sheet.correctKeep}
         </Key>
       </div>

@@ -19,8 +19,6 @@ export const SpotChoice = (props: {
   /** The strip that stands there at first. */
   readonly usual: Ground["strip"];
   readonly here: Position | null;
-  /** A spot that was written down can become another one, but not none: a record cannot take it back. */
-  readonly stays?: boolean;
   readonly onChoose: (ground: Ground) => void;
 }) => {
   const house = useHouse();
@@ -52,7 +50,7 @@ export const SpotChoice = (props: {
             label: spot.name === "" ? catalogue.common.noName : spot.name,
             hint: `${what(spot)}\n${far(spot)}`,
           })),
-          ...(props.stays === true ? [] : [{ value: NONE, label: words.none }]),
+          { value: NONE, label: words.none },
         ]}
         chosen={spots.find(({ id }) => id === ground.spot)?.id ?? NONE}
         onChoose={(value) =>
