@@ -10,6 +10,7 @@ import { writeClock, writeNumber } from "../../parts/numbers.ts";
 import { TakePositionOf } from "../../parts/take-position.tsx";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
+import { Lies } from "../set-out/lies.tsx";
 import type { HoleSheet } from "./sheet-model.ts";
 import { readDegrees, sidesWords } from "./sizes.ts";
 import { HOLE_WORDS } from "./words.ts";
@@ -60,6 +61,7 @@ export const TheHole = ({ sheet }: { readonly sheet: HoleSheet }) => {
       </table>
       <p class="aside">{words.sheets.depthHint}</p>
       <CorrectedSince kit={kitOf(header)} sinceMs={header.startedAtMs} />
+      <Lies test={{ id: hole.id, header, ropeMarks: 0 }} />
       <RainPlace visit={header.visit} />
       <h3>{words.sheets.position}</h3>
       <MovePositionOf test={hole.id} which="at" stood={header.at} />

@@ -10,7 +10,7 @@ import { stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
 import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
-import { goToStrip, groundToKeep, isOldGrass } from "../set-out/ground.ts";
+import { goToStrip, groundToKeep, isOldGrass, leftSpot } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { conditionsOf } from "./conditions.ts";
 import type { DayRing } from "./day.ts";
@@ -86,7 +86,7 @@ const Form = (props: {
       rimToSoilM: [...rimToSoilM],
       planMin: [...planMin.value],
     };
-    const changes = changesOf(header, said, ["spot"]);
+    const changes = changesOf(header, said, leftSpot(ground));
     const commands: Command[] = isChanged(changes)
       ? [house.pen.change(ring.id, changes.patch, changes.without)]
       : [];

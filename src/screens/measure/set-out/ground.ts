@@ -96,6 +96,15 @@ export const isGround = (
   (strip === null || strip === first.strip || strips.some(({ id }) => id === strip)) &&
   (spot === null || spot === first.spot || spots.some(({ id }) => id === spot));
 
+/** The ground of a test as it stands on record, to be corrected. */
+export const groundNow = (
+  { strip, spot }: Pick<LineHeader, "strip" | "spot">,
+  spots: readonly SpotToChoose[],
+): Ground => {
+  const at = { spot: spot ?? null };
+  return { ...at, strip: strip === NO_STRIP || isOldGrass(spots, at) ? null : strip };
+};
+
 /** The ground as a header keeps it; null as long as a strip is wanting. */
 export const groundToKeep = (
   { strip, spot }: Ground,
@@ -106,6 +115,10 @@ export const groundToKeep = (
   if (strip === null) return null;
   return at === undefined ? { strip } : { strip, spot: at.id };
 };
+
+/** What a correction takes away: a spot that was deleted and not asked about stays, it can be brought back. */
+export const leftSpot = ({ spot }: Pick<Ground, "spot">): readonly "spot"[] =>
+  spot === null ? ["spot"] : [];
 
 /** Nearer than this one stands at a spot, whatever the position says of itself (own choice, no source). */
 export const AT_SPOT_M = 15;

@@ -3,7 +3,6 @@
 import { useEffect, useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { WAYS, type Way } from "../../../record/kinds/observation.ts";
-import { PLACES } from "../../../record/shapes.ts";
 import { sentenceFor } from "../../catalogue.ts";
 import { SENTENCES } from "../../findings/sentences.ts";
 import { WorkedOutLater } from "../../findings/worked-out-later.tsx";
@@ -14,7 +13,6 @@ import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
 import { Choice, Key, Tick, WriteLine } from "../../parts/keys.tsx";
-import { lengthWords } from "../../parts/lengths.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName, stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
@@ -26,6 +24,7 @@ import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typ
 import { typedHere } from "../../parts/typed-store.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isGround, withUsual } from "./ground.ts";
+import { AngleChoice, PlaceChoice, RopeChoice } from "./lie-choices.tsx";
 import { addStrip, beginLine, type Choices, layoutOf, readSetOut, type SetOut } from "./model.ts";
 import { RowsAndPass } from "./rows-and-pass.tsx";
 import { SpotChoice } from "./spot-choice.tsx";
@@ -53,10 +52,6 @@ export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
     </WithCautions>
   );
 };
-
-const ANGLES = ["45", "90", "0", "unknown"] as const;
-const angleOf = (angleDeg: number | null): (typeof ANGLES)[number] =>
-  ANGLES.find((angle) => angle === String(angleDeg)) ?? "unknown";
 
 const Form = (props: {
   readonly setOut: SetOut;
@@ -175,25 +170,7 @@ const Form = (props: {
         onChoose={(next) => choose({ ground: next })}
       />
       {setOut.ropes.length > 0 ? (
-        <Choice
-          question={words.setOut.rope}
-          options={setOut.ropes.flatMap(({ id, body }) =>
-            body.type === "rope"
-              ? [
-                  {
-                    value: id,
-                    label: body.name === "" ? words.common.noName : body.name,
-                    hint: words.setOut.ropeMarks(
-                      body.marks,
-                      lengthWords("spacing", body.spacingM, house.settings.value.habits),
-                    ),
-                  },
-                ]
-              : [],
-          )}
-          chosen={ropeId}
-          onChoose={(id) => choose({ rope: id })}
-        />
+        <RopeChoice ropes={setOut.ropes} chosen={ropeId} onChoose={(id) => choose({ rope: id })} />
       ) : (
         <h2 class="question">{words.setOut.rope}</h2>
       )}
@@ -220,20 +197,10 @@ const Form = (props: {
         onChoose={(way) => choose({ way })}
         column
       />
-      <Choice
-        question={words.setOut.place}
-        options={[
-          ...PLACES.map((place) => ({ value: place, label: words.place[place] })),
-          { value: "unsaid" as const, label: words.setOut.unplaced },
-        ]}
-        chosen={choices.place ?? "unsaid"}
-        onChoose={(place) => choose({ place: place === "unsaid" ? null : place })}
-      />
-      <Choice
-        question={words.setOut.angle}
-        options={ANGLES.map((angle) => ({ value: angle, label: words.setOut.angles[angle] }))}
-        chosen={angleOf(choices.angleToRowsDeg)}
-        onChoose={(angle) => choose({ angleToRowsDeg: angle === "unknown" ? null : Number(angle) })}
+      <PlaceChoice chosen={choices.place} onChoose={(place) => choose({ place })} />
+      <AngleChoice
+        chosen={choices.angleToRowsDeg}
+        onChoose={(angleToRowsDeg) => choose({ angleToRowsDeg })}
       />
       {layout?.cautions.map((caution) => (
         <p key={caution.code} class="wrong" role="status">

@@ -20,6 +20,7 @@ import { stripCover } from "../../parts/strip-cover.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { DeleteLine } from "../line/delete-line.tsx";
 import { lineHeading } from "../line/heading.ts";
+import { Lies } from "../set-out/lies.tsx";
 import { type LineSheet, readSheet } from "./model.ts";
 
 export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> }) => {
@@ -68,6 +69,7 @@ export const LineSheetScreen = (props: { readonly line: RecordId<"observation"> 
         <LinkKey to={href(heading.oldGrass ? { at: "visit", visit } : { at: "worked-out", strip, visit })}>
           {words.sheet.workedOut}
         </LinkKey>
+        <Lies test={{ id: props.line, header, ropeMarks: sheet.line.frame.ropeMarks }} />
       </section>
       <section class="ruled">
         <h2>{words.sheet.positions}</h2>
