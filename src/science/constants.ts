@@ -37,6 +37,10 @@ export const WIDEST_GAP_SHARE = 0.2;
 /** Most marks that a rope can have. Own rule. */
 export const MOST_MARKS = 10_000;
 
+/** Residue after planting that defines conservation tillage, and cover that is commonly aimed at for protection. */
+export const CONSERVATION_COVER = 0.3;
+export const PROTECTION_COVER = 0.75;
+
 /** Classes by distance from the middle of a machine pass. Own rule. */
 export const PASS_CLASSES = 4;
 

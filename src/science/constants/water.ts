@@ -77,6 +77,18 @@ export const NEARLY_FULL_COVER = 0.9;
 /** Low end of the cut at full cover. Own rule. */
 export const LEAST_FULL_CUT = 0.3;
 
+/** What a mulch without gaps was measured to cut without a canopy: in the middle, and at the most. */
+export const MIDDLE_FULL_CUT = 0.5;
+export const MOST_FULL_CUT = 0.65;
+
+/** Yield monitors saw fields that lost so much beside trees. */
+export const LEAST_GAIN = -0.02;
+
+/** Dry mass from which on weeds were said to be down by three quarters, held down, and under excellent control. */
+export const WEEDS_DOWN_KG_PER_HA = 5000;
+export const WEEDS_HELD_KG_PER_HA = 8000;
+export const WEEDS_GONE_KG_PER_HA = 9000;
+
 /** Depletion fraction: `p = p_table + 0.04·(5 − ET_c)`, held between 0.1 and 0.8. From memory. */
 export const DEPLETION_PER_MM = 0.04;
 export const DEPLETION_AT_MM = 5;
@@ -97,8 +109,10 @@ export const NEWER_TO_N = 0.04;
 export const NEWER_LEAST_KG_PER_T = 12.5;
 export const NEWER_MOST_KG_PER_T = 20;
 
-/** Share of dry matter that is carbon, where nobody measured it. */
+/** Share of dry matter that is carbon, where nobody measured it: at the least, in the middle, at the most. */
 export const CARBON_SHARE = 0.4;
+export const MIDDLE_CARBON_SHARE = 0.42;
+export const MOST_CARBON_SHARE = 0.45;
 
 /** A wind that meets a row at less than this angle leaves no zone to speak of, in degrees. Own rule. */
 export const ALONG_ROW_DEG = 15;

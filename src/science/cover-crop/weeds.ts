@@ -1,6 +1,12 @@
 /** What was published of a cover crop's mass and weeds, and when to roll. Nothing beyond that is said. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import { ROLL_BEFORE_ZADOKS, ROLL_FROM_ZADOKS } from "../constants/water.ts";
+import {
+  ROLL_BEFORE_ZADOKS,
+  ROLL_FROM_ZADOKS,
+  WEEDS_DOWN_KG_PER_HA,
+  WEEDS_GONE_KG_PER_HA,
+  WEEDS_HELD_KG_PER_HA,
+} from "../constants/water.ts";
 import type { Caution, Worked } from "../estimate.ts";
 import { sourcesOf } from "../methods.ts";
 import type { SourceId } from "../sources.ts";
@@ -23,9 +29,9 @@ export interface WeedStatement {
  * Source: Nichols et al. 2020; Mirsky et al. 2013; Wells et al. 2016.
  */
 export const WEED_STATEMENTS: readonly WeedStatement[] = [
-  { source: "nichols-2020", fromKgPerHa: 5000, seen: "weed-biomass-down-by-three-quarters" },
-  { source: "mirsky-2013", fromKgPerHa: 8000, seen: "annual-weeds-held-down-consistently" },
-  { source: "wells-2016", fromKgPerHa: 9000, seen: "excellent-control" },
+  { source: "nichols-2020", fromKgPerHa: WEEDS_DOWN_KG_PER_HA, seen: "weed-biomass-down-by-three-quarters" },
+  { source: "mirsky-2013", fromKgPerHa: WEEDS_HELD_KG_PER_HA, seen: "annual-weeds-held-down-consistently" },
+  { source: "wells-2016", fromKgPerHa: WEEDS_GONE_KG_PER_HA, seen: "excellent-control" },
 ];
 
 /** A statement against the mass that stands. */

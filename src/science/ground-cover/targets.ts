@@ -1,6 +1,6 @@
 /** What cover is aimed at, and how sure the lines are that a strip reaches it. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import { SAMPLES_FOR_A_RANGE } from "../constants.ts";
+import { CONSERVATION_COVER, PROTECTION_COVER, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Worked } from "../estimate.ts";
 import { sourcesOfCover } from "../methods/behind/ground-cover.ts";
 import type { SourceId } from "../sources.ts";
@@ -30,7 +30,7 @@ export interface Target {
 export const TARGETS = [
   {
     id: "conservation-tillage",
-    share: 0.3,
+    share: CONSERVATION_COVER,
     kind: "residue",
     purposes: ["rules"],
     when: "after-planting",
@@ -38,7 +38,7 @@ export const TARGETS = [
   },
   {
     id: "protection",
-    share: 0.75,
+    share: PROTECTION_COVER,
     kind: "ground-cover",
     purposes: ["rain", "wind", "drying", "weeds"],
     when: "any-time",

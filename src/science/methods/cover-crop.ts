@@ -42,7 +42,11 @@ export const COVER_CROP_METHODS = {
   },
   "weed-statements": {
     formulas: ["M ≥ M_s"],
-    constants: [],
+    constants: [
+      { symbol: "M_down", value: k.WEEDS_DOWN_KG_PER_HA, unit: "kg/har", source: "nichols-2020" },
+      { symbol: "M_held", value: k.WEEDS_HELD_KG_PER_HA, unit: "kg/har", source: "mirsky-2013" },
+      { symbol: "M_gone", value: k.WEEDS_GONE_KG_PER_HA, unit: "kg/har", source: "wells-2016" },
+    ],
     sources: behind["weed-statements"],
   },
   "rolling-stage": {

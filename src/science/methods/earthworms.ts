@@ -1,7 +1,7 @@
 /** Methods of spade holes. */
 import { SELDOM } from "../constants/comparison.ts";
 import * as constant from "../constants.ts";
-import type { Constant, Method } from "../method.ts";
+import { type Constant, type Method, table } from "../method.ts";
 import { EARTHWORMS_BEHIND as behind } from "./behind/earthworms.ts";
 
 const LEVEL = {
@@ -79,6 +79,13 @@ export const EARTHWORM_METHODS = {
   "guide-level": {
     formulas: ["m ≥ g", "m > g"],
     constants: [
+      table("g_survey", 2, "stroud-2019"),
+      table("g_levy_board", 2, "levy-board-worms"),
+      table("g_farm", 2, "farm-conservation-worms"),
+      table("g_pasture", 1, "sheep-manual-6-3"),
+      table("g_cube", 2, "fao-2008"),
+      table("g_foot", 1, "test-kit-worms"),
+      table("g_Europe", 1, "central-european-worms"),
       { symbol: "same side", value: constant.SAME_SIDE_SHARE, unit: "1", source: "own-rule" },
       { symbol: "same depth", value: constant.SAME_DEPTH_SHARE, unit: "1", source: "own-rule" },
       { symbol: "apart", value: constant.GUIDES_APART, unit: "1", source: "own-rule" },

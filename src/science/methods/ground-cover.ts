@@ -87,7 +87,11 @@ export const GROUND_COVER_METHODS = {
   },
   "chance-logit-t": {
     formulas: ["F_{t,n−1}((L − L_target) / SE_L)", "1 − p_target^m_e", "(1 − p_target)^m_e"],
-    constants: [PLANNED],
+    constants: [
+      PLANNED,
+      { symbol: "p_rules", value: constant.CONSERVATION_COVER, unit: "1", source: "nebraska-g20" },
+      { symbol: "p_protection", value: constant.PROTECTION_COVER, unit: "1", source: "cover-75" },
+    ],
     sources: behind["chance-logit-t"],
   },
   "in-step": {

@@ -10,6 +10,8 @@ export const NITROGEN_METHODS = {
       { symbol: "q", value: k.SINGLE_FIGURE, unit: "1", source: "own-rule" },
       table("r_i", 13, "nrcs-c-to-n-2011"),
       { symbol: "c_least", value: k.CARBON_SHARE, unit: "1", source: "carbon-share" },
+      { symbol: "c_mid", value: k.MIDDLE_CARBON_SHARE, unit: "1", source: "carbon-share" },
+      { symbol: "c_most", value: k.MOST_CARBON_SHARE, unit: "1", source: "carbon-share" },
     ],
     sources: behind["mixture-c-n"],
   },

@@ -22,6 +22,7 @@ export const SHELTER_METHODS = {
   "shelter-net": {
     formulas: ["ΔY = (z·g − c·l − w) / W", "g_0 = (w + l·c) / z"],
     constants: [
+      { symbol: "g_least", value: k.LEAST_GAIN, unit: "1", source: "minnesota-yield-monitors" },
       table("g", 3, "kort-1988"),
       table("g_other", 5, "kort-1988-from-memory"),
       table("l", 3, "own-rule"),

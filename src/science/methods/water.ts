@@ -131,6 +131,8 @@ export const WATER_METHODS = {
       { symbol: "C_1", value: k.NEARLY_FULL_COVER, unit: "1", source: "own-rule" },
       { symbol: "r", value: k.CUT_PER_COVER, unit: "1", source: "fao-56" },
       { symbol: "f_low", value: k.LEAST_FULL_CUT, unit: "1", source: "own-rule" },
+      { symbol: "f_mid", value: k.MIDDLE_FULL_CUT, unit: "1", source: "fao-56" },
+      { symbol: "f_high", value: k.MOST_FULL_CUT, unit: "1", source: "klocke-2009" },
     ],
     sources: behind["mulch-cut"],
   },

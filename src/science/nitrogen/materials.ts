@@ -1,6 +1,6 @@
 /** Carbon to nitrogen of what is left on a field. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import { CARBON_SHARE, SINGLE_FIGURE } from "../constants/water.ts";
+import { CARBON_SHARE, MIDDLE_CARBON_SHARE, MOST_CARBON_SHARE, SINGLE_FIGURE } from "../constants/water.ts";
 import { assumed, exactly, type Ranged } from "../residue/ranged.ts";
 
 /** NRCS 2011, Table 1. */
@@ -48,7 +48,12 @@ export const carbonToNitrogenOf = (material: NitrogenMaterial): Ranged => {
  * usualCarbon().low // => 0.4
  */
 export const usualCarbon = (): Ranged =>
-  assumed("carbon-share", { low: CARBON_SHARE, middle: 0.42, high: 0.45 }, "1", "carbon-share");
+  assumed(
+    "carbon-share",
+    { low: CARBON_SHARE, middle: MIDDLE_CARBON_SHARE, high: MOST_CARBON_SHARE },
+    "1",
+    "carbon-share",
+  );
 
 /**
  * Percent of nitrogen as C:N: carbon share over nitrogen share.

@@ -1,6 +1,6 @@
 /** What a belt of trees gives and takes on the whole field. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import { TALLEST_TREE_M } from "../constants/water.ts";
+import { LEAST_GAIN, TALLEST_TREE_M } from "../constants/water.ts";
 import { assumed, type Limits, type Ranged, ranged, usable } from "../residue/ranged.ts";
 import { corners } from "../water/corners.ts";
 
@@ -19,9 +19,6 @@ const GAINS = {
 /** A crop with a published gain. Alfalfa rests on three field-years and is not offered. */
 export type ShelteredCrop = keyof typeof GAINS;
 export const SHELTERED_CROPS = Object.keys(GAINS) as readonly ShelteredCrop[];
-
-/** Yield monitors saw fields that lost so much. */
-const LEAST_GAIN = -0.02;
 
 /**
  * Gain of a crop in the sheltered zone: from the 2 % lost that yield monitors saw on some fields up to the published

@@ -1,6 +1,13 @@
 /** By how much a mulch cuts the evaporation of bare soil. */
 import { ok, type Result } from "../../record/result.ts";
-import { CUT_PER_COVER, LEAST_FULL_CUT, LITTLE_CUT_UNTIL, NEARLY_FULL_COVER } from "../constants/water.ts";
+import {
+  CUT_PER_COVER,
+  LEAST_FULL_CUT,
+  LITTLE_CUT_UNTIL,
+  MIDDLE_FULL_CUT,
+  MOST_FULL_CUT,
+  NEARLY_FULL_COVER,
+} from "../constants/water.ts";
 import type { Caution } from "../estimate.ts";
 import type { ResidueCrop } from "../residue/crops.ts";
 import { assumed, type Limits, type Ranged, ranged, type Span, usable } from "../residue/ranged.ts";
@@ -28,7 +35,12 @@ export interface Mulch {
  * fullCoverCut() // => { low: 0.3, middle: 0.5, high: 0.65 }
  */
 export const fullCoverCut = (): Ranged =>
-  assumed("full-cover-cut", { low: LEAST_FULL_CUT, middle: 0.5, high: 0.65 }, "1", "klocke-2009");
+  assumed(
+    "full-cover-cut",
+    { low: LEAST_FULL_CUT, middle: MIDDLE_FULL_CUT, high: MOST_FULL_CUT },
+    "1",
+    "klocke-2009",
+  );
 
 const SHARE: Limits = { unit: "1", least: 0, most: 1 };
 const COARSE: readonly ResidueCrop[] = ["maize", "sorghum", "cotton", "sunflower"];

@@ -112,6 +112,8 @@ export const symbolWords: SymbolWords = {
     L_target: "the target on the logit scale",
     SE_L: "standard error of the share on the logit scale",
     p_target: "the target, as a share",
+    p_rules: "residue after planting that defines conservation tillage",
+    p_protection: "cover that is commonly aimed at for protection",
     m_e: "marks, as independent marks that would tell as much",
     k: planned,
   },

@@ -163,6 +163,13 @@ export const earthwormSymbols: Pick<SymbolWords, Id> = {
   "guide-level": {
     m: "mean of the holes, counted as the guide counts",
     g: "where a level of the guide begins",
+    g_survey: "where the levels of the survey of 2019 begin",
+    g_levy_board: "the same of the levy board",
+    g_farm: "of the farm-conservation advice",
+    g_pasture: "of the guide of wet pasture",
+    g_cube: "of the soil cube of 2008",
+    g_foot: "of the hole of a square foot",
+    g_Europe: "of the guide of Central Europe, per m²",
     "same side": "sides that differ by less are the same, as a share",
     "same depth": "depths that differ by less are the same, as a share",
     apart: "so many times guides differ on the same hole",

@@ -191,6 +191,8 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
     N: "nitrogen of the mixture",
     q: "a single figure of a table may be off by this share",
     c_least: "least share of dry matter that is carbon",
+    c_mid: "the same in the middle",
+    c_most: "the same at the most",
   },
   "nitrogen-line": {
     A: "available nitrogen per tonne of dry matter",
@@ -244,6 +246,7 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
     W: "width of the field down the wind, trees and all",
     g_0: "gain at which it comes to nothing",
     g_other: "the same for other crops",
+    g_least: "low end of the gain: what yield monitors saw lost",
   },
   "quadrat-mass": {
     ...frames,
@@ -267,7 +270,13 @@ export const waterSymbols: Pick<SymbolWords, Id> = {
     w: "width of the frame across the rows",
     e_0: "a frame is whole rows wide when it is off by no more",
   },
-  "weed-statements": { M: "dry mass of the cover crop", M_s: "mass that a statement was made for" },
+  "weed-statements": {
+    M: "dry mass of the cover crop",
+    M_s: "mass that a statement was made for",
+    M_down: "weed mass down by three quarters",
+    M_held: "annual weeds held down consistently",
+    M_gone: "excellent control",
+  },
   "rolling-stage": {
     Z: "growth stage of the cereal",
     Z_1: "start of flowering",
