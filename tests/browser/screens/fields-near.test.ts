@@ -35,6 +35,11 @@ it("offers fields by name with farm, area and distance, and opens none", async (
   expect(await phone.chromium.run(() => location.hash)).toBe("#/measure");
 });
 
+it("opens how they were found", async () => {
+  await phone.touch(/^How this was worked out/);
+  await phone.reads("Fields near a position");
+});
+
 it("says that a bad position may mean another field", async () => {
   await stand(phone, 100, 75, 200);
   await phone.reads("Your position is only good to 200 m. The field that you stand in may be another one.");

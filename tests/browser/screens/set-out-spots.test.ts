@@ -196,3 +196,14 @@ it("says how far each spot lies once a position is there, and moves no key for i
   await expect.poll(tops).toEqual(before);
   await expectChosen("At a marked spot?", "not at a marked spot");
 });
+
+it("opens how the way the line lies was looked at, beside what it says against it", async () => {
+  await phone.goTo("#/measure");
+  await phone.goTo(`#/visit/${bareVisit}/new-line`);
+  const { page } = phone.chromium;
+  await page.getByRole("textbox", { name: /^Width of one machine pass/ }).fill("6");
+  // Two marks 0.3 m apart cross 0.2 m of the 6 m.
+  await phone.reads(/does not cross one full machine pass/);
+  await phone.touch(/^How this was worked out/);
+  await phone.reads("Marks in step with the rows");
+});
