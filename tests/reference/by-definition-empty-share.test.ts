@@ -16,7 +16,7 @@ it.each([
   expect(reached(emptyShare(mean, k))).toBeCloseTo(share, 5);
 });
 
-it("by chance a mean of 9 leaves one hole in 8103 empty, and strong clumps hardly differ from it never", () => {
+it("by chance a mean of 9 leaves one hole in 8103 empty, and so do clumps too weak to see", () => {
   expect(reached(emptyShare(9, null))).toBeCloseTo(0.0001234, 7);
   expect(reached(emptyShare(9, 1e6))).toBeCloseTo(0.0001234, 7);
 });
