@@ -2,13 +2,12 @@
 
 import { useEffect } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
-import { readNumber } from "../../../record/number.ts";
 import { PLACES } from "../../../record/shapes.ts";
 import { Cautions, type ShownCautions, WithCautions } from "../../parts/field-cautions.tsx";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
-import { Choice, Key, WriteLine } from "../../parts/keys.tsx";
+import { Choice, Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
 import { writeNumber } from "../../parts/numbers.ts";
@@ -20,6 +19,7 @@ import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typ
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isGround, withUsual } from "../set-out/ground.ts";
+import { GuessLine, isNoGuess, readGuess } from "../set-out/guess.tsx";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { MethodChoice } from "./method-choice.tsx";
 import {
@@ -96,15 +96,19 @@ const Form = (props: {
   const dimensions = dimensionsOf(choices);
   const hemisphere = hemisphereOf(standing.stood.position) ?? dig.hemisphere;
   const asksGuess = strip !== null && !dig.guesses.has(strip) && !dig.dug.has(strip);
-  const guessed = readGuess(guess);
-  const guessWrong = guess.trim() !== "" && guessed === null;
-  const ready = kept !== null && dimensions !== null && !(asksGuess && guessWrong);
+  const ready = kept !== null && dimensions !== null && !(asksGuess && isNoGuess(guess, MOST_GUESSED));
   const asBefore = dig.last !== null && sameChoices(choices, dig.first);
   const start = async () => {
     if (kept === null || dimensions === null) return;
     const goInstead = fromHere(house.goInstead);
     const at = standing.stood;
-    const begin = { choices, ground: kept, dimensions, at, guess: asksGuess ? guessed : null };
+    const begin = {
+      choices,
+      ground: kept,
+      dimensions,
+      at,
+      guess: asksGuess ? readGuess(guess, MOST_GUESSED) : null,
+    };
     const hole = await keeping(() => beginHole(house, dig, begin));
     if (hole === null) return;
     forget();
@@ -153,24 +157,18 @@ const Form = (props: {
         here={standing.stood.position}
         onChoose={(next) => choose({ ground: next })}
       />
-      <div class="guess">
-        {asksGuess ? (
-          <WriteLine
-            numeric
-            label={words.dig.guess}
-            hint={words.dig.guessHint}
-            value={guess}
-            wrong={guessWrong ? words.dig.notAGuess : null}
-            onWrite={setGuess}
-          />
-        ) : (
-          <p>
-            {strip === null || !dig.guesses.has(strip)
-              ? ""
-              : words.dig.guessed(writeNumber(dig.guesses.get(strip) ?? 0, TONGUE, 1))}
-          </p>
-        )}
-      </div>
+      <GuessLine
+        asks={asksGuess}
+        typed={guess}
+        most={MOST_GUESSED}
+        onWrite={setGuess}
+        words={words.dig}
+        guessed={
+          strip === null || !dig.guesses.has(strip)
+            ? ""
+            : words.dig.guessed(writeNumber(dig.guesses.get(strip) ?? 0, TONGUE, 1))
+        }
+      />
       <Choice
         question={words.dig.placeQuestion}
         options={[
@@ -192,9 +190,3 @@ const sameChoices = (a: Choices, b: Choices): boolean =>
   a.place === b.place &&
   a.landUse === b.landUse &&
   JSON.stringify(a.own) === JSON.stringify(b.own);
-
-/** A guess of worms per hole; null for an empty line and for what is no number of worms. */
-const readGuess = (typed: string): number | null => {
-  const read = readNumber(typed, { min: -1, max: MOST_GUESSED });
-  return read.ok && read.value.value >= 0 && read.value.value <= MOST_GUESSED ? read.value.value : null;
-};

@@ -9,9 +9,10 @@ import { checkLayout, type LayoutCheck } from "../../../science/ground-cover/in-
 import type { House } from "../../parts/house.ts";
 import { newestOf } from "../../parts/newest-of.ts";
 import { onGrass, spotsOf } from "../../parts/old-grass.ts";
-import type { Listed } from "../../parts/reader.ts";
-import { onceEach, sameField, sameStrip, standsFor } from "../../parts/same-field.ts";
+import type { Listed, Reader } from "../../parts/reader.ts";
+import { onceEach, type SameField, sameField, sameStrip, standsFor } from "../../parts/same-field.ts";
 import type { StripSaid } from "../../parts/strip-form.tsx";
+import { visitsOf } from "../../parts/visits.ts";
 import { type Ground, groundToKeep, readSpots, type SpotToChoose } from "./ground.ts";
 
 /** What the person chooses for a line. */
@@ -31,6 +32,10 @@ export interface SetOut {
   readonly strips: readonly Listed<"strip">[];
   readonly spots: readonly SpotToChoose[];
   readonly ropes: readonly Listed<"kit">[];
+  /** Percent guessed on that day, by strip. */
+  readonly guesses: ReadonlyMap<RecordId<"strip">, number>;
+  /** Strips with a line on that day: what is guessed after the first line is no guess. */
+  readonly counted: ReadonlySet<RecordId<"strip">>;
   readonly first: Choices;
 }
 
@@ -46,6 +51,34 @@ const FIRST: Omit<Choices, "ground" | "rope"> = {
 
 /** The last line, also when rings and holes of a long day were begun since. */
 const LAST = { most: 1, among: 200 } as const;
+
+/** What was guessed of ground cover on the day of a visit, and where lines were begun. */
+const readGuesses = async (
+  records: Reader,
+  visit: Listed<"visit">,
+  same: SameField,
+  rootOf: (strip: RecordId<"strip">) => RecordId<"strip">,
+): Promise<Pick<SetOut, "guesses" | "counted">> => {
+  const [all, lists] = await Promise.all([
+    visitsOf(records, same.ids),
+    Promise.all(same.ids.map((field) => records.list({ field, kind: "guess" }))),
+  ]);
+  const onDay = all.filter(({ id, body }) => id === visit.id || body.day === visit.body.day);
+  const days = new Set<RecordId>(onDay.map(({ id }) => id));
+  const tests = await Promise.all(onDay.map(({ id }) => records.list({ visit: id, kind: "observation" })));
+  return {
+    guesses: new Map(
+      lists
+        .flat()
+        .flatMap(({ body: { what, visit: on, strip, value } }) =>
+          what === "ground-cover-percent" && on !== null && days.has(on) && strip !== null
+            ? [[rootOf(strip), value] as const]
+            : [],
+        ),
+    ),
+    counted: new Set(tests.flat().flatMap(({ body }) => (body.type === "line" ? [rootOf(body.strip)] : []))),
+  };
+};
 
 /** Reads what a new line of a visit can choose from; null when the visit is not on this device. */
 export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">): Promise<SetOut | null> => {
@@ -64,8 +97,9 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
   const strips = onceEach(stripLists.flat(), stripOf);
   const ropes = kit.filter(({ body }) => body.type === "rope");
   const before = (here.tests[0] ?? anywhere.tests[0])?.body;
-  const [spots, atBefore] = await Promise.all([
+  const [spots, guesses, atBefore] = await Promise.all([
     readSpots(records, same.ids, strips),
+    readGuesses(records, visit, same, (strip) => standsFor(strips, stripOf, strip) ?? strip),
     spotsOf(records, before === undefined ? [] : [{ body: before }]),
   ]);
   const known = <T extends string>(id: T | undefined, among: readonly { readonly id: T }[]): T | null =>
@@ -81,6 +115,7 @@ export const readSetOut = async ({ records }: House, visitId: RecordId<"visit">)
     strips,
     spots,
     ropes,
+    ...guesses,
     first:
       before !== undefined
         ? {
@@ -111,29 +146,33 @@ export const addStrip = async (
   return null;
 };
 
-/** Begins the line and gives its id; null, and the reason is shown, when it could not be written. */
+/** Begins the line, keeps a guess with it, and gives its id; null, and the reason is shown, when it could not be written. */
 export const beginLine = async (
   house: House,
   { visit, field, spots }: SetOut,
   { ground, ...choices }: Choices & { readonly rope: RecordId<"kit"> },
-  start: Stood,
+  { start, guess }: { readonly start: Stood; readonly guess: number | null },
 ): Promise<RecordId<"observation"> | null> => {
   const kept = groundToKeep(ground, spots);
   if (kept === null) return null;
   const fifth = choices.fifthKey?.trim() ?? "";
+  const { wallMs } = readClock();
+  const shared = { visit: visit.id, field: field.id, strip: kept.strip, person: house.settings.value.person };
   const command = house.pen.write("observation", {
     type: "line",
-    visit: visit.id,
-    field: field.id,
+    ...shared,
     ...choices,
     ...kept,
     fifthKey: fifth === "" ? null : fifth,
     start,
     end: { position: null, why: "not-asked" },
-    person: house.settings.value.person,
-    startedAtMs: readClock().wallMs,
+    startedAtMs: wallMs,
   });
-  const written = await house.write(command);
+  const guessed =
+    guess === null
+      ? []
+      : [house.pen.write("guess", { ...shared, what: "ground-cover-percent", value: guess, atMs: wallMs })];
+  const written = await house.write(...guessed, command);
   if (written.ok) return command.id;
   house.tell(written.problem);
   return null;

@@ -15,6 +15,7 @@ import { HowTo } from "../../parts/how-to.tsx";
 import { Choice, Key, Tick, WriteLine } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { fieldName, stripName } from "../../parts/names.ts";
+import { writeNumber } from "../../parts/numbers.ts";
 import { useOnce } from "../../parts/once.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
@@ -22,12 +23,15 @@ import { type Standing, StandingWords, useStanding } from "../../parts/standing.
 import { STRIP_FORM, StripForm } from "../../parts/strip-form.tsx";
 import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
 import { typedHere } from "../../parts/typed-store.ts";
+import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isGround, withUsual } from "./ground.ts";
+import { GuessLine, isNoGuess, readGuess } from "./guess.tsx";
 import { AngleChoice, PlaceChoice, RopeChoice } from "./lie-choices.tsx";
 import { addStrip, beginLine, type Choices, layoutOf, readSetOut, type SetOut } from "./model.ts";
 import { RowsAndPass } from "./rows-and-pass.tsx";
 import { SpotChoice } from "./spot-choice.tsx";
+import { GUESS_WORDS } from "./words.guess.ts";
 
 /** The screen before a line. */
 export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
@@ -53,6 +57,9 @@ export const SetOutScreen = (props: { readonly visit: RecordId<"visit"> }) => {
   );
 };
 
+/** A share of the ground, in percent. */
+const MOST_GUESSED = 100;
+
 const Form = (props: {
   readonly setOut: SetOut;
   readonly cautions: ShownCautions;
@@ -62,6 +69,7 @@ const Form = (props: {
   const house = useHouse();
   const words = house.words.value;
   const sentences = useWordsOf(SENTENCES);
+  const guessWords = useWordsOf(GUESS_WORDS);
   const [choices, setChoices, fillChoices] = useTyped(
     "choices",
     setOut.first,
@@ -72,6 +80,7 @@ const Form = (props: {
   const [adding, setAdding] = useState<"strip" | "rope" | null>(() =>
     typedHere(STRIP_FORM).length > 0 ? "strip" : typedHere(KIT_FORM).length > 0 ? "rope" : null,
   );
+  const [guess, setGuess] = useTyped("guess", "");
   const forget = useForget();
   const keeping = useKeeping();
   const [busy, once] = useOnce();
@@ -88,13 +97,22 @@ const Form = (props: {
   const layout = layoutOf(rope?.type === "rope" ? rope : undefined, choices);
   const { ground, rope: ropeId } = choices;
   const lacking = ropeId === null || groundToKeep(ground, setOut.spots) === null;
+  const { strip } = ground;
+  const guessed = strip === null ? undefined : setOut.guesses.get(strip);
+  const asksGuess = strip !== null && guessed === undefined && !setOut.counted.has(strip);
+  const noGuess = asksGuess && isNoGuess(guess, MOST_GUESSED);
   const onStrip = (strip: RecordId<"strip">) =>
     setChoices((before) => ({ ...before, ground: goToStrip(before.ground, strip, setOut.spots) }));
   const start = async () => {
     if (ropeId === null) return;
     const goInstead = fromHere(house.goInstead);
     const said = { ...choices, rope: ropeId };
-    const line = await keeping(() => beginLine(house, setOut, said, standing.stood));
+    const line = await keeping(() =>
+      beginLine(house, setOut, said, {
+        start: standing.stood,
+        guess: asksGuess ? readGuess(guess, MOST_GUESSED) : null,
+      }),
+    );
     if (line === null) return;
     forget();
     goInstead({ at: "line", line });
@@ -107,7 +125,7 @@ const Form = (props: {
       foot={
         <>
           {lacking ? <p>{words.setOut.needs}</p> : null}
-          <Key look="solid" off={lacking || busy} onPress={() => once(start)}>
+          <Key look="solid" off={lacking || noGuess || busy} onPress={() => once(start)}>
             {words.setOut.start}
           </Key>
         </>
@@ -168,6 +186,14 @@ const Form = (props: {
         usual={setOut.first.ground.strip}
         here={standing.stood.position}
         onChoose={(next) => choose({ ground: next })}
+      />
+      <GuessLine
+        asks={asksGuess}
+        typed={guess}
+        most={MOST_GUESSED}
+        onWrite={setGuess}
+        words={guessWords}
+        guessed={guessed === undefined ? "" : guessWords.guessed(writeNumber(guessed, TONGUE, 1))}
       />
       {setOut.ropes.length > 0 ? (
         <RopeChoice ropes={setOut.ropes} chosen={ropeId} onChoose={(id) => choose({ rope: id })} />
