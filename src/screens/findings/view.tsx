@@ -199,6 +199,7 @@ const besideWords = (words: FindingsWords, strips: readonly StripFound[]): strin
 const Chances = (props: { readonly strips: readonly StripFound[]; readonly targetPercent: number }) => {
   const words = useWordsWith(FINDINGS_WORDS);
   const percent = writeNumber(props.targetPercent, TONGUE, 1);
+  if (props.strips.every(({ chance }) => chance === null)) return <p>{words.findings.noChances(percent)}</p>;
   return (
     <>
       {props.strips.map(({ id, strip, chance }) => {
@@ -211,9 +212,7 @@ const Chances = (props: { readonly strips: readonly StripFound[]; readonly targe
           </p>
         );
       })}
-      {props.strips.every(({ chance }) => chance === null) ? null : (
-        <p class="aside">{words.findings.chanceSampling}</p>
-      )}
+      <p class="aside">{words.findings.chanceSampling}</p>
     </>
   );
 };

@@ -51,6 +51,7 @@ const english = (trade: TradeWords) => ({
     localFirst: "Local codes, conservation rules and licensed advice come first.",
     noChance: (strip: string, percent: string) =>
       `${strip}: too few lines to say how likely ${percent} % is reached.`,
+    noChances: (percent: string) => `Too few lines to say how likely ${percent} % is reached.`,
     showTable: "Show as table",
     showDrawing: "Show as drawing",
     beside: "Side by side",
