@@ -16,8 +16,7 @@ const english = () => ({
   bringRest: "Bring in the rest",
   bringing: "The example farm is being brought in",
   here: {
-    whole:
-      "The example farm is here. Its guesses of ground cover and one result of an earlier year are from a notebook: no screen asks for them.",
+    whole: "The example farm is here.",
     part: "Bringing it in was cut short. A part of it is here.",
     rest: "A part of it stayed here when the example farm was taken away: what your own records rest on.",
   } satisfies Record<Exclude<DemoHere, "none">, string>,

@@ -1,5 +1,6 @@
 /** Everything that was done on a field and every visit, on one axis, newest first. */
 import { useState } from "preact/hooks";
+import type { RecordId } from "../../record/ids.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { stripName } from "../parts/names.ts";
@@ -7,10 +8,12 @@ import { writeDay } from "../parts/numbers.ts";
 import { href } from "../parts/route.ts";
 import { forgetTyped } from "../parts/typed-store.ts";
 import { useWordsOf } from "../parts/words-of.ts";
+import { paperText } from "./papers-model.ts";
 import { DeleteThis, EVENT_FORM, EventForm, RainForm } from "./timeline-form.tsx";
 import type { TimelineHand } from "./timeline-hand.ts";
 import { type OnAxis, rainText, type TimelineNow } from "./timeline-model.ts";
 import { TIMELINE_WORDS } from "./timeline-words.ts";
+import { YEARS_WORDS } from "./years-words.ts";
 
 /** Shown at first, and added by each "show more". */
 const AT_ONCE = 12;
@@ -52,6 +55,7 @@ type OneProps = AxisProps & { readonly one: OnAxis };
 const Row = ({ now, one, opened, onOpen }: OneProps) => {
   const { words, settings } = useHouse();
   const says = useWordsOf(TIMELINE_WORDS);
+  const found = useWordsOf(YEARS_WORDS);
   const { common } = words.value;
   const day = writeDay(one.day, common.tongue);
   if (one.kind === "visit") {
@@ -65,16 +69,23 @@ const Row = ({ now, one, opened, onOpen }: OneProps) => {
       </a>
     );
   }
+  const stripNamed = (strip: RecordId<"strip"> | null): string =>
+    strip === null ? says.wholeField : stripName(words.value, now.named.get(strip));
+  if (one.kind === "paper") {
+    const { what, value, strip } = one.of.body;
+    return (
+      <div class="row">
+        <span>
+          {`${found.papers[what]}, ${paperText(what, value, settings.value.habits)}`}
+          <small>{[day, stripNamed(strip), found.fromPaper].join(" · ")}</small>
+        </span>
+      </div>
+    );
+  }
   const about =
     one.kind === "rain"
       ? [day]
-      : [
-          day,
-          one.of.body.strip === null
-            ? says.wholeField
-            : stripName(words.value, now.named.get(one.of.body.strip)),
-          ...(one.of.body.words === "" ? [] : [one.of.body.words]),
-        ];
+      : [day, stripNamed(one.of.body.strip), ...(one.of.body.words === "" ? [] : [one.of.body.words])];
   return (
     <button
       type="button"
@@ -101,7 +112,7 @@ const Correct = ({ now, hand, one, onOpen }: OneProps) => {
     if (done) close();
     return done;
   };
-  if (one.kind === "visit") return null;
+  if (one.kind === "visit" || one.kind === "paper") return null;
   return (
     <>
       {one.kind === "event" ? (

@@ -18,6 +18,36 @@ import { useWordsOf } from "../parts/words-of.ts";
 import { dayBefore, depthMmOf, isDay, rainRule, USUAL } from "./timeline-model.ts";
 import { TIMELINE_WORDS } from "./timeline-words.ts";
 
+/** Any day of the calendar, by the device's own picker. */
+export const DayLine = (props: {
+  readonly day: string | null;
+  readonly onDay: (day: string | null) => void;
+  /** A day that is missing is told only once somebody tried to go on without it. */
+  readonly tried: boolean;
+}) => {
+  const says = useWordsOf(TIMELINE_WORDS);
+  const today = useToday();
+  const { day, tried } = props;
+  const missing = day === null && tried;
+  return (
+    <label class="write">
+      {says.dayLabel}
+      <input
+        type="date"
+        value={day ?? ""}
+        aria-invalid={missing}
+        onInput={(event) => {
+          const { value } = event.currentTarget;
+          props.onDay(isDay(value) ? value : null);
+        }}
+      />
+      <span class={missing || (day !== null && day > today) ? "wrong" : "aside"}>
+        {missing ? says.dayMissing : day !== null && day > today ? says.ahead : null}
+      </span>
+    </label>
+  );
+};
+
 /** Today, yesterday, or any day of the calendar. `null` while what is written is no day. */
 export const DayChoice = (props: {
   readonly day: string | null;
@@ -44,23 +74,7 @@ export const DayChoice = (props: {
           if (value === "today" || value === "yesterday") onDay(near[value]);
         }}
       />
-      {other ? (
-        <label class="write">
-          {says.dayLabel}
-          <input
-            type="date"
-            value={day ?? ""}
-            aria-invalid={day === null}
-            onInput={(event) => {
-              const { value } = event.currentTarget;
-              onDay(isDay(value) ? value : null);
-            }}
-          />
-          <span class={day === null || day > today ? "wrong" : "aside"}>
-            {day === null ? says.dayMissing : day > today ? says.ahead : null}
-          </span>
-        </label>
-      ) : null}
+      {other ? <DayLine day={day} onDay={onDay} tried /> : null}
     </>
   );
 };

@@ -29,6 +29,7 @@ export const USUAL = [
 export type OnAxis =
   | { readonly kind: "event"; readonly day: string; readonly of: Listed<"event"> }
   | { readonly kind: "rain"; readonly day: string; readonly of: Listed<"rain"> }
+  | { readonly kind: "paper"; readonly day: string; readonly of: Listed<"earlier"> }
   | { readonly kind: "visit"; readonly day: string; readonly of: Listed<"visit"> };
 
 export interface TimelineNow {
@@ -37,14 +38,14 @@ export interface TimelineNow {
   readonly axis: readonly OnAxis[];
   /** Strips that can be chosen: living ones, without the one that is the whole field. */
   readonly strips: readonly Listed<"strip">[];
-  /** Every strip that an event names, deleted ones too. */
+  /** Every strip that an event or a paper names, deleted ones too. */
   readonly named: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
   readonly lastRain: LastRain | null;
   /** The last spraying that may still keep people out; null for none. */
   readonly sprayed: Listed<"event"> | null;
 }
 
-const KINDS = ["visit", "rain", "event"] as const;
+const KINDS = ["visit", "paper", "rain", "event"] as const;
 
 /** Newest first; on one day what was done stands above the visit, and what was written last above the rest. */
 const newer = (a: OnAxis, b: OnAxis): number => {
@@ -52,6 +53,12 @@ const newer = (a: OnAxis, b: OnAxis): number => {
   const kinds = KINDS.indexOf(b.kind) - KINDS.indexOf(a.kind);
   return kinds || b.of.row.keys.atMs - a.of.row.keys.atMs;
 };
+
+/** Living strips, once each, without the one that is the whole field. */
+export const toChoose = (
+  strips: readonly Listed<"strip">[],
+  joins: Parameters<typeof sameStrip>[0],
+): readonly Listed<"strip">[] => onceEach(strips, sameStrip(joins)).filter(({ body }) => !body.wholeField);
 
 /**
  * Reads the timeline; null when the field is not on this device.
@@ -65,20 +72,24 @@ export const readTimeline = async (
 ): Promise<TimelineNow | null> => {
   const same = await sameField(records, field);
   if (same === undefined) return null;
-  const [visits, joins, events, rains, strips] = await Promise.all([
+  const [visits, joins, events, rains, papers, strips] = await Promise.all([
     visitsOf(records, same.ids),
     records.joins(),
     Promise.all(same.ids.map((id) => records.list({ field: id, kind: "event" }))),
     Promise.all(same.ids.map((id) => records.list({ field: id, kind: "rain" }))),
+    Promise.all(same.ids.map((id) => records.list({ field: id, kind: "earlier" }))),
     Promise.all(same.ids.map((id) => records.list({ field: id, kind: "strip" }))),
   ]);
   const axis: OnAxis[] = [
     ...visits.map((of) => ({ kind: "visit" as const, day: of.body.day, of })),
     ...events.flat().map((of) => ({ kind: "event" as const, day: of.body.day, of })),
     ...rains.flat().map((of) => ({ kind: "rain" as const, day: of.body.day, of })),
+    ...papers.flat().map((of) => ({ kind: "paper" as const, day: of.body.day, of })),
   ];
   const named = await records.many([
-    ...new Set(events.flat().flatMap(({ body }) => (body.strip === null ? [] : [body.strip]))),
+    ...new Set(
+      [...events.flat(), ...papers.flat()].flatMap(({ body }) => (body.strip === null ? [] : [body.strip])),
+    ),
   ]);
   const sprayed = events
     .flat()
@@ -87,7 +98,7 @@ export const readTimeline = async (
   return {
     field: same.field.id,
     axis: axis.sort(newer),
-    strips: onceEach(strips.flat(), sameStrip(joins)).filter(({ body }) => !body.wholeField),
+    strips: toChoose(strips.flat(), joins),
     named: new Map(named.map((strip) => [strip.id, strip])),
     lastRain: rainSince(
       rains.flat().map(({ body }) => body),

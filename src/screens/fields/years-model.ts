@@ -27,11 +27,16 @@ export interface DayFound {
   readonly soaked: Omit<SoakedOnDay, "strip"> | null;
 }
 
+/** A result from paper, with its record. */
+export interface Paper extends EarlierResult {
+  readonly id: RecordId<"earlier">;
+}
+
 /** One strip in one year; days newest first. */
 export interface StripFound {
   readonly strip: StripKey;
   readonly days: readonly DayFound[];
-  readonly papers: readonly EarlierResult[];
+  readonly papers: readonly Paper[];
 }
 
 /** One harvest year, or a calendar year where the harvest year was not said. */
@@ -54,7 +59,7 @@ interface Gathering {
   readonly year: number;
   readonly said: boolean;
   newest: string;
-  readonly strips: Map<StripKey, { newest: string; days: Map<string, DayFound>; papers: EarlierResult[] }>;
+  readonly strips: Map<StripKey, { newest: string; days: Map<string, DayFound>; papers: Paper[] }>;
 }
 
 const later = (a: { readonly newest: string }, b: { readonly newest: string }): number =>
@@ -68,7 +73,7 @@ const later = (a: { readonly newest: string }, b: { readonly newest: string }): 
  */
 export const yearsFound = (
   results: FieldResults,
-  papers: readonly EarlierResult[],
+  papers: readonly Paper[],
   said: ReadonlyMap<string, number>,
   stripOf: (strip: RecordId<"strip">) => RecordId<"strip">,
 ): readonly YearFound[] => {
@@ -142,7 +147,7 @@ export const readYears = async (
   ]);
   const years = yearsFound(
     found,
-    papers.flat().map(({ body }) => body),
+    papers.flat().map(({ id, body }) => ({ ...body, id })),
     saidYears(visits),
     sameStrip(joins),
   );

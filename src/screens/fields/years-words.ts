@@ -54,6 +54,29 @@ const english = (trade: TradeWords) => ({
     "worms-per-hole": "Worms per hole",
     "soaked-in-60-min-mm": "Soaked in after 60 min",
   } satisfies Record<EarlierResult["what"], string>,
+  fromPaper: "from paper, no raw readings",
+  addPaper: "Earlier result (paper)",
+  paperForm: {
+    hint: "A number that you have on paper alone. It is drawn hollow, stands apart from what was measured here, and enters no mean.",
+    what: "What does the paper say?",
+    value: {
+      "ground-cover-percent": "How much was covered, in %?",
+      "worms-per-hole": "How many worms per hole?",
+      "soaked-in-60-min-mm": (unit: string): string => `How much soaked in within 60 min, in ${unit}?`,
+    },
+    refused: {
+      "ground-cover-percent": "That is no percentage from 0 to 100.",
+      "worms-per-hole": "That is no number of worms.",
+      "soaked-in-60-min-mm": "No ground takes that much.",
+    } satisfies Record<EarlierResult["what"], string>,
+    samples: "From how many lines, holes or rings? (not needed)",
+    samplesRefused: "Write a whole number, or leave it empty.",
+    origin: "Where is it written? (not needed)",
+    originHint: "For example: notebook of 2019",
+    keep: "Write it down",
+    written: (what: string): string => `Written down: ${what}.`,
+    deleted: "Deleted. It can be brought back for 30 days under Deleted records.",
+  },
   samples: (count: number | null): string =>
     count === null
       ? "number of samples not said"

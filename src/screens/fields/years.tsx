@@ -1,19 +1,17 @@
 /** What was found on a field by harvest year and strip, newest first: ground cover, worms, soak-in, and paper. */
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
-import type { EarlierResult } from "../../record/kinds/earlier.ts";
 import { useAfterFrames } from "../parts/after-frames.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { useLastShown } from "../parts/last-shown.ts";
 import { useLive } from "../parts/live.ts";
-import { writeDay } from "../parts/numbers.ts";
 import { useWordsOf } from "../parts/words-of.ts";
+import { AddPaper, Papers } from "./papers.tsx";
 import { YearsCharts } from "./years-charts.tsx";
 import { DayRows } from "./years-day.tsx";
 import { OLD_GRASS, readYears, type StripFound, type YearFound, type YearsNow } from "./years-model.ts";
 import { useStripNames } from "./years-names.ts";
-import { scaleOf } from "./years-series.ts";
 import { YEARS_WORDS } from "./years-words.ts";
 import "./years.css";
 
@@ -39,16 +37,22 @@ const Read = ({ field }: { readonly field: RecordId<"field"> }) => {
   const settings = house.settings.value;
   const now = useLastShown(useLive(() => readYears(house, settings, field), [field, settings]));
   if (now === null) return null;
-  return now === undefined ? <p aria-busy="true">{says.working}</p> : <Years now={now} />;
+  return now === undefined ? <p aria-busy="true">{says.working}</p> : <Years now={now} field={field} />;
 };
 
-const Years = ({ now }: { readonly now: YearsNow }) => {
+const Years = ({ now, field }: { readonly now: YearsNow; readonly field: RecordId<"field"> }) => {
   const says = useWordsOf(YEARS_WORDS);
   const keyOf = ({ year, said }: YearFound): string => `${year} ${said}`;
   const [newest] = now.years;
   const [turned, setTurned] = useState<ReadonlySet<string>>(new Set());
   const charted = useAfterFrames(1);
-  if (newest === undefined) return <p>{says.none}</p>;
+  if (newest === undefined)
+    return (
+      <>
+        <p>{says.none}</p>
+        <AddPaper field={field} />
+      </>
+    );
   // The newest year stands open; a touch turns the state of a year round.
   const isOpen = (year: YearFound): boolean => (year === newest) !== turned.has(keyOf(year));
   const turn = (year: YearFound) => {
@@ -60,7 +64,7 @@ const Years = ({ now }: { readonly now: YearsNow }) => {
     <>
       {now.years.map((year) =>
         isOpen(year) ? (
-          <Year key={keyOf(year)} year={year} now={now} onClose={() => turn(year)} />
+          <Year key={keyOf(year)} year={year} now={now} field={field} onClose={() => turn(year)} />
         ) : (
           <div class="beside" key={keyOf(year)}>
             <Key onPress={() => turn(year)}>{says.show(says.year(year.year, year.said))}</Key>
@@ -68,6 +72,7 @@ const Years = ({ now }: { readonly now: YearsNow }) => {
         ),
       )}
       {charted ? <YearsCharts now={now} /> : null}
+      <AddPaper field={field} />
     </>
   );
 };
@@ -82,7 +87,12 @@ const firstDays = (strips: readonly StripFound[], most: number): readonly StripF
   });
 };
 
-const Year = (props: { readonly year: YearFound; readonly now: YearsNow; readonly onClose: () => void }) => {
+const Year = (props: {
+  readonly year: YearFound;
+  readonly now: YearsNow;
+  readonly field: RecordId<"field">;
+  readonly onClose: () => void;
+}) => {
   const says = useWordsOf(YEARS_WORDS);
   const nameOf = useStripNames(props.now);
   const [most, setMost] = useState(AT_ONCE);
@@ -101,7 +111,7 @@ const Year = (props: { readonly year: YearFound; readonly now: YearsNow; readonl
           {days.map((day) => (
             <DayRows key={day.day} day={day} />
           ))}
-          {papers.length === 0 ? null : <Papers papers={papers} />}
+          {papers.length === 0 ? null : <Papers papers={papers} field={props.field} />}
         </div>
       ))}
       <div class={`keys beside ${hidden > 0 ? "two" : ""}`}>
@@ -110,49 +120,6 @@ const Year = (props: { readonly year: YearFound; readonly now: YearsNow; readonl
         ) : null}
         <Key onPress={props.onClose}>{says.hide}</Key>
       </div>
-    </div>
-  );
-};
-
-const MEASURE_OF = {
-  "ground-cover-percent": "cover",
-  "worms-per-hole": "worms-per-hole",
-  "soaked-in-60-min-mm": "soaked",
-} as const satisfies Record<EarlierResult["what"], string>;
-
-/** Results from paper: drawn apart, and said. */
-const Papers = ({ papers }: { readonly papers: readonly EarlierResult[] }) => {
-  const { settings, words } = useHouse();
-  const says = useWordsOf(YEARS_WORDS);
-  const { habits } = settings.value;
-  return (
-    <div class="from-paper">
-      <h5>{says.paper}</h5>
-      <p class="aside">{says.paperHint}</p>
-      <ul class="rows">
-        {papers.map(({ day, what, value, samples, origin }, at) => {
-          const { times, write } = scaleOf(MEASURE_OF[what], habits);
-          const unit = { cover: "%", "worms-per-hole": "", soaked: habits.depthSoaked }[MEASURE_OF[what]];
-          return (
-            <li key={`${day} ${what} ${at}`}>
-              <div class="row">
-                <span>
-                  {says.papers[what]}
-                  <small>
-                    {[writeDay(day, words.value.common.tongue), says.samples(samples), origin]
-                      .filter((part) => part !== "")
-                      .join(" · ")}
-                  </small>
-                </span>
-                <span class="value">
-                  {write(what === "ground-cover-percent" ? value : value * times)}
-                  <small> {unit}</small>
-                </span>
-              </div>
-            </li>
-          );
-        })}
-      </ul>
     </div>
   );
 };

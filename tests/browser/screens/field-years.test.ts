@@ -39,7 +39,7 @@ it("draws earlier results from paper apart, and says so", async () => {
   await paper.getByText("Earlier results from paper").waitFor();
   await expect
     .poll(async () => (await paper.allInnerTexts())[0])
-    .toMatch(/1 May 2019 · 4 samples · notebook of 2019\n22 %/);
+    .toMatch(/1 May 2019 · 4 samples · notebook of 2019\nChange\n22 %/);
 });
 
 it("draws a chart for each measure once it comes near, and says a touched point in words", async () => {

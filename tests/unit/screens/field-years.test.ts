@@ -28,6 +28,7 @@ const results = (found: FieldResults["worms"]): FieldResults => ({
   oldGrass: { worms: [], soaked: [] },
 });
 const paper = (day: string, value: number) => ({
+  id: idOf("earlier", 1),
   field: idOf("field", 1),
   strip: null,
   day,
