@@ -7,21 +7,25 @@ import { wormsPerHole } from "../../src/science/earthworms/field.ts";
 import { negativeBinomialK } from "../../src/science/statistics/negative-binomial.ts";
 import { reached } from "../unit/science/counts.ts";
 import { holes } from "../unit/science/earthworms/holes.ts";
-import { chanceCount, clumpedCount, seeded } from "./science/seeded.ts";
+import { chanceCount, clumpedCount, normal, seeded } from "./science/seeded.ts";
 
 const FIELDS = 4000;
 
-const coverage = (mean: number, k: number, n: number): number => {
-  const random = seeded(10_000 * n + 100 * mean + Math.min(k, 99));
+const held = (mean: number, n: number, one: () => number): number => {
   let inside = 0;
   for (let field = 0; field < FIELDS; field++) {
-    const counts = Array.from({ length: n }, () =>
-      Number.isFinite(k) ? clumpedCount(mean, k, random) : chanceCount(mean, random),
-    );
+    const counts = Array.from({ length: n }, one);
     const range = reached(reached(wormsPerHole(holes(...counts))).range);
     if (range.lower <= mean && mean <= range.upper) inside++;
   }
   return inside / FIELDS;
+};
+
+const coverage = (mean: number, k: number, n: number): number => {
+  const random = seeded(10_000 * n + 100 * mean + Math.min(k, 99));
+  return held(mean, n, () =>
+    Number.isFinite(k) ? clumpedCount(mean, k, random) : chanceCount(mean, random),
+  );
 };
 
 describe.each([
@@ -48,6 +52,39 @@ it.each([3, 5, 10].flatMap((n) => [[n, Number.POSITIVE_INFINITY] as const, [n, 2
     expect(share).toBeLessThan(0.994);
   },
 );
+
+describe("worms that lie as no formula here presumes", () => {
+  const patches = (mean: number, random: () => number): number =>
+    random() < 0.3 ? 0 : chanceCount(mean / 0.7, random);
+  const lognormal = (mean: number, random: () => number): number =>
+    chanceCount(mean * Math.exp(0.8 * normal(random) - 0.32), random);
+
+  it.each([
+    ["three of ten holes on patches without worms", patches, 5, 5, 0.92, 0.955],
+    ["three of ten holes on patches without worms", patches, 9, 5, 0.89, 0.925],
+    ["three of ten holes on patches without worms", patches, 20, 5, 0.845, 0.885],
+    ["three of ten holes on patches without worms", patches, 9, 10, 0.925, 0.955],
+    ["three of ten holes on patches without worms", patches, 20, 10, 0.925, 0.955],
+    ["holes that differ lognormally", lognormal, 5, 5, 0.92, 0.955],
+    ["holes that differ lognormally", lognormal, 9, 5, 0.91, 0.94],
+    ["holes that differ lognormally", lognormal, 9, 10, 0.9, 0.94],
+    ["holes that differ lognormally", lognormal, 20, 10, 0.905, 0.94],
+  ] as const)("%s: mean %i, %i holes, held %d to %d of the time", (_, lie, mean, n, least, most) => {
+    const random = seeded(100 * n + mean);
+    const share = held(mean, n, () => lie(mean, random));
+    expect(share).toBeGreaterThan(least);
+    expect(share).toBeLessThan(most);
+  });
+
+  it("is said below ten holes, and not from ten on", () => {
+    const codes = (n: number) =>
+      reached(wormsPerHole(holes(...Array.from({ length: n }, (_, at) => 4 + at)))).cautions.map(
+        ({ code }) => code,
+      );
+    expect(codes(9)).toEqual(["science/few-holes-may-miss-patches"]);
+    expect(codes(10)).toEqual([]);
+  });
+});
 
 it("bounds empty fields from above: missed at the bound 5 times of 100 by chance, 7 with k = 2, 14 with k = 0.5", () => {
   const n = 5;

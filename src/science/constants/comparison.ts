@@ -25,4 +25,4 @@ export const UNLIKE_SHARE = 0.2;
 export const UNLIKE_EFFORT = 1.5;
 
 /** Ranges from samples drawn anew are too narrow with fewer values than this, as simulation shows. Own rule. */
-export const FEW_TO_RESAMPLE = 30;
+export const FEW_TO_RESAMPLE = 50;

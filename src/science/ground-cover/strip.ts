@@ -65,7 +65,8 @@ const logitRange = (strip: StripShare): Result<CoverInterval> => {
  *
  * How often a 95 % range holds the truth, by simulation of beta-binomial lines of 100 marks, 3, 5 and 8 lines
  * (tests/property): 94.6 to 97 of 100 at 30, 60 and 90 % cover with the planning spread, 94.8 to 95.8 with four
- * times the variance of independent marks. It dips to between 92 and 93 of 100 when only five hits or misses are
+ * times the variance of independent marks. 93 to 97 as well with 3, 5 and 10 lines at 10 to 90 % cover that vary up to
+ * eight times as much, and where covered and bare ground come in runs along lines of 50 to 100 marks. It dips to between 92 and 93 of 100 when only five hits or misses are
  * to be expected in five lines that vary three times as much as independent marks. Strips whose lines agree
  * better than chance are the weak spot: 86 to 91 of 100 with the planning spread, and 80 with three lines down to
  * 64 with eight when the ground really varies four times as much as independent marks; they carry their caution.
@@ -122,6 +123,10 @@ export const coverOfStrip = (
 /**
  * Share of one kind on one line, for that line's own sheet. Its range (Wilson) speaks of the ground right
  * under this line as if its marks had fallen at random, not of the strip (`science/one-line-only`).
+ *
+ * By simulation of 3000 lines of 100 marks (tests/property) it held the cover 94 times of 100 where every mark falls for
+ * itself, but 71 to 73, 58 to 62, 44 to 48 and 33 to 38 times where a mark is like the one before in a half, two thirds,
+ * four fifths and seven eighths of the cases, as under windrows. Only several lines can show that.
  *
  * @returns reasons as `coverOfStrip`; a line without a mark read is `science/no-marks-read`
  *

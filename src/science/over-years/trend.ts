@@ -90,6 +90,18 @@ const floorCautions = (years: number): readonly Caution[] => {
     : [];
 };
 
+/** Up to so many years counted chances come in such steps that the range holds more than it promises. */
+const FEW_YEARS = 6;
+/** From so many years on runs of alike years tell on the range. Own rules, from simulation. */
+const YEARS_FOR_RUNS = 8;
+
+const rangeCautions = (years: number, range: Result<Interval>): readonly Caution[] => {
+  if (!range.ok) return [];
+  if (years <= FEW_YEARS && range.value.method === "counted-range")
+    return [{ code: "science/few-years-wide-range", facts: { years } }];
+  return years >= YEARS_FOR_RUNS ? [{ code: "science/years-may-run-together", facts: { years } }] : [];
+};
+
 const trendOfSeries = ({ spot, season, points }: SpotSeries, unit: Unit): Result<SpotTrend> => {
   const line = theilSen(points);
   if (!line.ok) return line;
@@ -117,7 +129,7 @@ const trendOfSeries = ({ spot, season, points }: SpotSeries, unit: Unit): Result
     test: test.value,
     n: points.length,
     sampledBy: "years",
-    cautions: floorCautions(points.length),
+    cautions: [...floorCautions(points.length), ...rangeCautions(points.length, range)],
     methods,
     sources: sourcesOf(methods),
   });
@@ -127,6 +139,11 @@ const trendOfSeries = ({ spot, season, points }: SpotSeries, unit: Unit): Result
  * The years of one spot in one season: Theil and Sen's slope and Mann and Kendall's test, both counted out up to ten
  * years; with more, the normal curve and Gilbert's range. Clear needs both, the range without no change and a chance
  * of 5 % or less.
+ *
+ * By simulation of 1500 series (tests/property) the 95 % range held the change 97 to 99 times of 100 with 5 and 6 years
+ * (`science/few-years-wide-range`) and 95 to 97 times with 8 to 12, with even, long-tailed and skewed scatter and with
+ * years left out alike. Years that are like the one before break it: with a correlation of 0.3 it held 90 to 93 times
+ * and with 0.5 82 to 89 times with 8 to 12 years (`science/years-may-run-together`); so few years cannot show it.
  *
  * @param values of one spot and one season, in any order; the middle one where a year has several
  * @returns `science/several-spots` when they belong to more than one spot or season, `science/nothing-read` for
@@ -206,6 +223,7 @@ export const trendOfField = (
     sampledBy: "years",
     cautions: [
       ...floorCautions(years),
+      ...rangeCautions(years, range),
       ...(groups.length > 1
         ? [{ code: "science/spots-share-the-years" as const, facts: { spots: groups.length } }]
         : []),

@@ -42,6 +42,11 @@ export interface BlocksComparison extends Worked {
  * interaction. With more than two treatments there are many pairs to look at and some lie apart by chance, so the
  * level of every range is raised with their number (Bonferroni): all words together err no more than one would.
  *
+ * By simulation of 500 trials each of 3 to 5 treatments in 3 to 6 blocks (tests/property) all 95 % ranges of a trial held
+ * their true differences together 94 to 98 times of 100 with even spreads and 95 to 99 times with skewed ones; each by
+ * itself 98 to 99.7 times, which is said (`science/ranges-for-all-pairs`). Where one treatment varies four or five times
+ * as much as another they hold together 91 to 96 times: one spread stands for all.
+ *
  * @param treatments each with one value per block, blocks in the same order everywhere
  * @returns reasons as `blockedTable` and `workedWith`
  *
@@ -108,7 +113,10 @@ export const compareBlocks = (
     ),
     n: numbers[0]?.length ?? 0,
     sampledBy: "blocks",
-    cautions: raised > 0 ? [{ code: "science/least-stands-in", facts: { values: raised } }] : [],
+    cautions: [
+      ...(raised > 0 ? [{ code: "science/least-stands-in" as const, facts: { values: raised } }] : []),
+      ...(looks > 1 ? [{ code: "science/ranges-for-all-pairs" as const, facts: { pairs: looks } }] : []),
+    ],
     methods,
     sources: sourcesOf(methods),
   });

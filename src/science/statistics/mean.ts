@@ -1,11 +1,12 @@
 /** Means of readings, with their range. */
 import { failed, ok, type Result } from "../../record/result.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
-import type { Estimate, Interval, SampledBy, Unit } from "../estimate.ts";
+import type { Caution, Estimate, Interval, SampledBy, Unit } from "../estimate.ts";
 import { type GroundCoverMethodId, sourcesOfCover } from "../methods/behind/ground-cover.ts";
 import type { MethodId } from "../methods.ts";
 import { type Cluster, clusterRatio } from "./cluster-ratio.ts";
 import { studentQuantile } from "./distributions.ts";
+import { lopsidedCautions } from "./student-range.ts";
 
 const rangeAbout = (
   mean: number,
@@ -34,18 +35,20 @@ const meanOf = (
   unit: Unit,
   sampledBy: SampledBy,
   method: GroundCoverMethodId,
+  cautions: readonly Caution[] = [],
 ): Result<Estimate> => {
   const seen = clusterRatio(clusters);
   if (!seen.ok) return seen;
   const { ratio, clusters: n, standardError } = seen.value;
   const alike = n >= SAMPLES_FOR_A_RANGE && standardError === 0;
+  const range = alike ? failed("science/all-alike", { n }) : rangeAbout(ratio, standardError, n, method);
   return ok({
     value: ratio,
     unit,
     n,
     sampledBy,
-    range: alike ? failed("science/all-alike", { n }) : rangeAbout(ratio, standardError, n, method),
-    cautions: [],
+    range,
+    cautions: range.ok ? [...lopsidedCautions(n), ...cautions] : [],
     methods: [method],
     sources: sourcesOfCover([method]),
   });
@@ -57,8 +60,13 @@ const readable = (values: readonly number[]): Result<number> => {
 };
 
 /**
- * Mean of the readings at one place with its t range: for the sheet of one line, or for readings each of
- * which was taken at a spot of its own.
+ * Mean of the readings of one line with its t range, for the sheet of that line.
+ *
+ * By simulation of 3000 lines with 3, 5 and 10 readings (tests/property) the 95 % range held the mean 93 to 94 times of
+ * 100 where depths are a little skewed (gamma, shape 4) and 90 to 93 where more so (shape 2): with few readings it is
+ * somewhat too narrow (`science/range-if-lopsided`). Where each reading is half like the one before (correlation 0.5)
+ * it held the mean of the strip 85, 79 and 75 times only, and more readings do not mend that: readings of one line
+ * lie close together (`science/readings-lie-close`). Take `meanOverLines` for a strip.
  *
  * @param values lengths in `unit`, 0 or more, in any order
  * @returns the mean with its range. No range, with the reason, for fewer than three readings
@@ -78,6 +86,7 @@ export const meanOfReadings = (values: readonly number[], unit: Unit): Result<Es
     unit,
     "readings",
     "mean-t",
+    [{ code: "science/readings-lie-close", facts: { readings: values.length } }],
   );
 };
 
@@ -86,7 +95,8 @@ export const meanOfReadings = (values: readonly number[], unit: Unit): Result<Es
  * Readings of one line lie close together and are no samples of the strip, so the line is the unit.
  *
  * By simulation of 2000 strips with 3, 4, 6 and 10 lines of ten readings that lie close together (tests/property) the
- * 95 % range held the mean 94 to 96 times of 100.
+ * 95 % range held the mean 94 to 96 times of 100 where lines spread evenly, and 91 to 92 times with skewed depths
+ * (gamma, half the mean as spread between lines) and 3 to 10 readings a line (`science/range-if-lopsided`).
  *
  * @param lines per line its readings in `unit`, 0 or more; lines without a reading are left out
  * @returns as `meanOfReadings`, with n counting lines

@@ -35,7 +35,8 @@ export const scienceWords: Readonly<Record<string, string>> = {
   "science/not-a-target": "A target has to lie above 0 and below 100 %.",
   "science/not-an-angle": "An angle to the rows lies between 0 and 90 degrees.",
   "science/nothing-read": "Nothing was read yet.",
-  "science/one-line-only": "This range speaks of one line only, not of the strip.",
+  "science/one-line-only":
+    "This range speaks of one line only. For the strip it is far too narrow, since marks near each other are alike.",
   "science/too-far-apart": "The two positions lie too far apart to belong to one line.",
   "science/too-few-fixes": "Too few position readings to say how steady they were: {has} of {needs}.",
   "science/too-few-lines": "Too few lines to give a range: it needs {needs}, there {has|is|are} {has}.",

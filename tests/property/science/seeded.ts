@@ -16,7 +16,7 @@ export const normal = (random: () => number): number =>
   Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 
 /** Gamma with scale 1 (Marsaglia & Tsang 2000; below 1 by the usual power of a uniform). */
-const gamma = (shape: number, random: () => number): number => {
+export const gamma = (shape: number, random: () => number): number => {
   if (shape < 1) return gamma(shape + 1, random) * (1 - random()) ** (1 / shape);
   const d = shape - 1 / 3;
   const c = 1 / Math.sqrt(9 * d);
@@ -39,6 +39,20 @@ export const hitsOnALine = (p: number, marks: number, deff: number, random: () =
   const share = a / (a + b);
   let hits = 0;
   for (let mark = 0; mark < marks; mark++) if (random() < share) hits++;
+  return hits;
+};
+
+/**
+ * Hits on one line where covered and bare ground come in runs: a mark is the one before with the chance `alike`, else
+ * drawn anew. Marks of no model that any range here presumes.
+ */
+export const hitsInRuns = (p: number, marks: number, alike: number, random: () => number): number => {
+  let covered = random() < p;
+  let hits = 0;
+  for (let mark = 0; mark < marks; mark++) {
+    if (covered) hits++;
+    if (random() >= alike) covered = random() < p;
+  }
   return hits;
 };
 

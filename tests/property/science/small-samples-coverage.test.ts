@@ -1,6 +1,6 @@
 /**
  * How often ranges of few samples hold the truth, by simulation with fixed seeds. The figures stand in the docstrings of
- * `resample`, `gilbertRange`, `countedRange`, `meanOfRings`, `meanOverLines` and `shareOfHoles`; where a range does not reach its level, its result says
+ * `resample`, `gilbertRange`, `countedRange`, `meanOfRings`, `meanOfReadings`, `meanOverLines` and `shareOfHoles`; where a range does not reach its level, its result says
  * so.
  */
 import { describe, expect, it } from "vitest";
@@ -10,10 +10,10 @@ import type { Bounds } from "../../../src/science/estimate.ts";
 import { meanOfRings } from "../../../src/science/infiltration/replicates.ts";
 import { bcaRange, percentileRange, resample } from "../../../src/science/statistics/bootstrap.ts";
 import { exactKendall, kendallSum } from "../../../src/science/statistics/kendall.ts";
-import { meanOverLines } from "../../../src/science/statistics/mean.ts";
+import { meanOfReadings, meanOverLines } from "../../../src/science/statistics/mean.ts";
 import { countedRange, gilbertRange, slopesOf } from "../../../src/science/statistics/theil-sen.ts";
 import { reached } from "../../unit/science/counts.ts";
-import { normal, seeded } from "./seeded.ts";
+import { gamma, normal, seeded } from "./seeded.ts";
 
 const many = <T>(n: number, one: (at: number) => T): readonly T[] =>
   Array.from({ length: n }, (_, at) => one(at));
@@ -34,7 +34,9 @@ describe("samples drawn anew", () => {
   it.each([
     [4, 0.81, 0.74],
     [8, 0.88, 0.82],
-    [20, 0.92, 0.87],
+    [10, 0.9, 0.86],
+    [20, 0.93, 0.88],
+    [30, 0.92, 0.9],
   ])("%d values: held %d of the time, skewed %d, which is said", (n, even, skewed) => {
     const random = seeded(n);
     let seed = 0;
@@ -61,10 +63,21 @@ describe("samples drawn anew", () => {
     expect(cautions).toEqual([{ code: "science/resampled-range-too-narrow", facts: { values: n } }]);
   });
 
-  it("thirty values say nothing", () => {
-    const random = seeded(30);
-    const drawn = reached(resample([many(30, () => normal(random))], mean, { draws: 500, seed: 1 }));
-    expect(reached(percentileRange(drawn, 0.95)).cautions).toEqual([]);
+  it("fifty values: 94 with even ones and 91 with skewed ones, and nothing is said", () => {
+    const random = seeded(50);
+    for (const [one, truth, expected] of [
+      [() => normal(random), 0, 0.94],
+      [() => Math.exp(0.8 * normal(random)), Math.exp(0.32), 0.91],
+    ] as const) {
+      let seed = 0;
+      const share = held(500, truth, () => {
+        const drawn = reached(resample([many(50, one)], mean, { draws: 400, seed: seed++ }));
+        const range = reached(percentileRange(drawn, 0.95));
+        expect(range.cautions).toEqual([]);
+        return { ok: true, value: range };
+      });
+      expect(Math.abs(share - expected)).toBeLessThan(0.035);
+    }
   });
 });
 
@@ -133,5 +146,113 @@ describe.each([3, 4, 6, 10])("%d rings, lines or holes", (n) => {
       expect(share).toBeGreaterThan(0.965);
       if (n === 3) expect(share).toBeGreaterThan(0.99);
     }
+  });
+});
+
+describe("rings whose logarithms no formula here presumes", () => {
+  const rings = (n: number, one: () => number) =>
+    reached(
+      meanOfRings(
+        many(n, (at) => ({
+          id: `${at}`,
+          value: one(),
+          least: 0.1,
+          censored: false,
+          burrow: false,
+          crack: false,
+        })),
+        "mm/h",
+      ),
+    );
+
+  it.each([3, 4, 6])("%i rings with gamma rates: 92 to 96 times of 100", (n) => {
+    const random = seeded(n);
+    // The mean logarithm of a gamma of shape 2 is 1 less Euler's constant.
+    const share = held(
+      2000,
+      30 * Math.exp(1 - 0.577_215_664_9),
+      () => rings(n, () => 30 * gamma(2, random)).range,
+    );
+    expect(share).toBeGreaterThan(0.92);
+    expect(share).toBeLessThan(0.96);
+  });
+
+  it.each([
+    [3, 0.1, 0.938],
+    [6, 0.1, 0.92],
+    [3, 0.2, 0.919],
+    [4, 0.2, 0.901],
+    [6, 0.2, 0.88],
+  ])(
+    "%i rings, a share of %d over burrows that take ten times as much: held %d of the time",
+    (n, burrows, expected) => {
+      const random = seeded(1000 * n + 100 * burrows);
+      const truth = 30 * Math.exp(burrows * Math.log(10));
+      const one = () => 30 * Math.exp(0.5 * normal(random)) * (random() < burrows ? 10 : 1);
+      expect(Math.abs(held(2000, truth, () => rings(n, one).range) - expected)).toBeLessThan(0.025);
+    },
+  );
+
+  it("says below ten rings that burrows may have been missed, unless one was met", () => {
+    const random = seeded(9);
+    const codes = (n: number) => rings(n, () => 10 + 5 * random()).cautions.map(({ code }) => code);
+    expect(codes(9)).toEqual(["science/few-rings-may-miss-burrows"]);
+    expect(codes(10)).toEqual([]);
+  });
+});
+
+describe("depths of mulch", () => {
+  it.each([
+    [3, 2, 0.928],
+    [5, 2, 0.905],
+    [10, 2, 0.925],
+    [3, 4, 0.935],
+    [5, 4, 0.935],
+    [10, 4, 0.94],
+  ])("%i readings, gamma of shape %d: held %d of the time", (n, shape, expected) => {
+    const random = seeded(10 * n + shape);
+    const one = () => (40 * gamma(shape, random)) / shape;
+    expect(
+      Math.abs(held(3000, 40, () => reached(meanOfReadings(many(n, one), "mm")).range) - expected),
+    ).toBeLessThan(0.02);
+  });
+
+  it.each([
+    [3, 0.85],
+    [5, 0.79],
+    [10, 0.75],
+  ])("%i readings, each half like the one before: held %d of the time, which is said", (n, expected) => {
+    const random = seeded(n);
+    const share = held(3000, 40, () => {
+      let far = normal(random);
+      const mean = reached(
+        meanOfReadings(
+          many(n, () => {
+            far = 0.5 * far + Math.sqrt(0.75) * normal(random);
+            return Math.max(0, 40 + 10 * far);
+          }),
+          "mm",
+        ),
+      );
+      expect(mean.cautions.map(({ code }) => code)).toEqual([
+        "science/range-if-lopsided",
+        "science/readings-lie-close",
+      ]);
+      return mean.range;
+    });
+    expect(Math.abs(share - expected)).toBeLessThan(0.025);
+  });
+
+  it.each([3, 5, 10])("%i lines with skewed depths, 3 to 10 readings each: 90 to 94 times of 100", (n) => {
+    const random = seeded(7 * n);
+    const share = held(2000, 40, () => {
+      const lines = many(n, () => {
+        const centre = 10 * gamma(4, random);
+        return many(3 + Math.floor(8 * random()), () => (centre * gamma(4, random)) / 4);
+      });
+      return reached(meanOverLines(lines, "mm")).range;
+    });
+    expect(share).toBeGreaterThan(0.895);
+    expect(share).toBeLessThan(0.94);
   });
 });

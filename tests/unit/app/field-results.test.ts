@@ -76,8 +76,10 @@ it("says for each depth how many rings were not read that long: the fast ones ru
     code: "science/rings-not-read-so-long",
     facts: { minutes, rings: missing, of: 5 },
   });
-  expect(soakedOfField(rings)[0]?.cautions).toEqual([gap(60, 2), gap(180, 3)]);
-  expect(soakedOfField([...rings, ring(6, 1, 60, 5)])[0]?.cautions).toEqual([gap(60, 1), gap(180, 3)]);
+  const gapsOf = (some: typeof rings) =>
+    soakedOfField(some)[0]?.cautions.filter(({ code }) => code === "science/rings-not-read-so-long");
+  expect(gapsOf(rings)).toEqual([gap(60, 2), gap(180, 3)]);
+  expect(gapsOf([...rings, ring(6, 1, 60, 5)])).toEqual([gap(60, 1), gap(180, 3)]);
   // A depth that no ring reached is no mean that could come out low.
   expect(soakedOfField([ring(1, 0.5, 60), ring(2, 1, 60)])[0]?.cautions).toEqual([]);
 });

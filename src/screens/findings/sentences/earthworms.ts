@@ -7,6 +7,10 @@ export const earthwormSentences: Readonly<Record<string, string>> = {
   "science/depths-differ": "Holes of different depths are in this mean.",
   "science/efforts-differ": "People and minutes of sorting differ much between these holes.",
   "science/efforts-unlike-last-time": "People and minutes of sorting differ much from last time.",
+  "science/exact-share-wide":
+    "With {holes} holes the range of a share is wider than it has to be: it holds the truth 98 times of 100 and more.",
+  "science/few-holes-may-miss-patches":
+    "{holes} holes may all have missed the patches without worms, or the crowded ones. Where worms lie in patches the range holds the truth 86 to 96 times of 100; ten holes mend most of it.",
   "science/guide-by-hand-only":
     "This guide counts worms found by hand: those that mustard water drove up are left out of this reading.",
   "science/guide-other-depth": "The holes are not as deep as those of this guide.",

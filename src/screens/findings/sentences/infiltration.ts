@@ -6,6 +6,8 @@ export const infiltrationSentences: Readonly<Record<string, string>> = {
     "Some of the readings before {minutes} min do not count, so the depth is known up to {reachedMin} min only.",
   "science/drops-too-small":
     "The drops are too small for this ruler: {steps} of its steps, {mm} mm, are needed in each. Cannot tell with this ruler; top up from a measured bottle instead.",
+  "science/few-rings-may-miss-burrows":
+    "None of the {rings} rings is over a burrow. Where one spot in ten or five has one, so few rings often miss it, and the mean is then higher than this range says in 10 to 45 of 100 strips.",
   "science/levels-not-in-a-day": "At this rate it would take more than a day to level off.",
   "science/no-half-hour-yet": "The last readings in a row span {minutes} min, not half an hour yet.",
   "science/no-outer-ring": "This is not a double ring.",

@@ -42,8 +42,12 @@ describe("pairs", () => {
     const four = reached(comparePairs(steady(4), "blocks", DIFFERENCE));
     expect(four.cautions).toEqual([
       { code: "science/too-few-pairs-for-five-percent", facts: { pairs: 4, percent: 13 } },
+      { code: "science/range-if-lopsided", facts: { values: 4 } },
     ]);
-    expect(reached(comparePairs(steady(6), "farms", DIFFERENCE)).cautions).toEqual([]);
+    expect(codes(reached(comparePairs(steady(6), "farms", DIFFERENCE)))).toEqual([
+      "science/range-if-lopsided",
+    ]);
+    expect(reached(comparePairs(steady(30), "farms", DIFFERENCE)).cautions).toEqual([]);
   });
 
   it("count several pairs of one farm as one", () => {
@@ -137,15 +141,16 @@ describe("groups", () => {
       compareGroups(seen([0.9, 0.8, 0.85]), seen([0.3, 0.2, 0.25]), "spots", DIFFERENCE),
     );
     expect(result.word).toBe("clearly-different");
-    expect(codes(result)).toEqual(["science/ground-and-treatment"]);
+    expect(codes(result)).toEqual(["science/ground-and-treatment", "science/range-if-lopsided"]);
     expect(result.sampledBy).toBe("spots");
   });
 
   it("of strips say what dealing out can reach", () => {
     const strips = (n: number) =>
       compareGroups(seen([9, 8, 7, 6].slice(0, n)), seen([2, 3, 4, 1].slice(0, n)), "strips", DIFFERENCE);
-    expect(codes(reached(strips(3)))).toEqual(["science/too-few-strips-for-five-percent"]);
-    expect(codes(reached(strips(4)))).toEqual([]);
+    const lopsided = "science/range-if-lopsided";
+    expect(codes(reached(strips(3)))).toEqual(["science/too-few-strips-for-five-percent", lopsided]);
+    expect(codes(reached(strips(4)))).toEqual([lopsided]);
     expect(reached(reached(strips(3)).permutation).chance).toBeCloseTo(0.1, 12);
     expect(reached(reached(strips(4)).rankSum).wins).toBe(16);
   });
@@ -176,7 +181,11 @@ describe("counts", () => {
     expect(result).toMatchObject({ value: 0, turned: true });
     expect(reached(result.range)).toMatchObject({ lower: 0, sides: "upper-only" });
     expect(reached(result.range).upper).toBeLessThan(1);
-    expect(codes(result)).toEqual(["science/ground-and-treatment", "science/ratio-turned"]);
+    expect(codes(result)).toEqual([
+      "science/ground-and-treatment",
+      "science/ratio-turned",
+      "science/few-worms-wide-range",
+    ]);
   });
 
   it("in clumps are worth less", () => {

@@ -502,6 +502,7 @@ export const COMPARING_AND_PLACES = [
     signedRank: [[3, 1, 4, -2]],
   }),
   ...swept("statistics/student-range.ts", studentRange, {
+    lopsidedCautions: { args: [6], inner: INNER },
     studentRange: { args: [3, 1, 2, 0.95], inner: INNER, endless: INNER },
   }),
   ...swept("statistics/theil-sen.ts", theilSen, {
