@@ -19,3 +19,8 @@ it("9.6 lb fresh from 16 square feet, 0.16 dry: 4,182 lb/ac, 4,687 kg/ha", () =>
   expect(value).toBeCloseTo(4687, 0);
   expect(Math.abs(value * LB_PER_AC_OF_KG_PER_HA - 4182)).toBeLessThan(0.6);
 });
+
+it("a pound dry from one frame of four square feet is 10,890 lb/ac", () => {
+  const { value } = reached(coverCropMass([{ areaM2: 4 * FOOT_M ** 2, amount: POUND_G }], BROADCAST));
+  expect(value * LB_PER_AC_OF_KG_PER_HA).toBeCloseTo(10_890, 6);
+});

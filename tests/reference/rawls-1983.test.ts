@@ -1,6 +1,6 @@
 /**
  * Source: Rawls, Brakensiek & Miller 1983, Journal of Hydraulic Engineering 109: 62-70, soils by texture.
- * Mark: from memory (silt loam, clay loam and loam); computed here from the stated formulas (storms over them).
+ * Mark: published (sandy loam, in a course sheet); from memory (the other soils); computed here from the stated formulas (storms over them).
  */
 import { describe, expect, it } from "vitest";
 import { capacityOf, type Line } from "../../src/science/infiltration/models/line.ts";
@@ -45,3 +45,25 @@ describe("soils by texture under type II", () => {
     expect(hourly.ranOffMm).toBeLessThan(29.472 - 4);
   });
 });
+
+it.each([
+  ["sand", 41.7, 4.95, 11.78],
+  ["loamy-sand", 40.1, 6.13, 2.99],
+  ["sandy-loam", 41.2, 11.01, 1.09],
+  ["loam", 43.4, 8.89, 0.34],
+  ["silt-loam", 48.6, 16.68, 0.65],
+  ["sandy-clay-loam", 33, 21.85, 0.15],
+  ["clay-loam", 30.9, 20.88, 0.1],
+  ["silty-clay-loam", 43.2, 27.3, 0.1],
+  ["sandy-clay", 32.1, 23.9, 0.06],
+  ["silty-clay", 42.3, 29.22, 0.05],
+  ["clay", 38.5, 31.63, 0.03],
+] as const)(
+  "table: %s has room of %d %%, %d cm of suction and %d cm/h",
+  (soil, percent, suctionCm, cmPerH) => {
+    const { effectivePorosity, suctionMm, conductivityMmPerH } = GREEN_AMPT_SOILS[soil];
+    expect(100 * effectivePorosity).toBeCloseTo(percent, 9);
+    expect(suctionMm / 10).toBeCloseTo(suctionCm, 9);
+    expect(conductivityMmPerH / 10).toBeCloseTo(cmPerH, 9);
+  },
+);

@@ -1,6 +1,7 @@
 /** Pounds, tons and printed contents, for the files of extension services. */
 import { expect } from "vitest";
 import type { Ranged } from "../../src/science/residue/ranged.ts";
+import { strawWaysOf } from "../../src/science/residue/straw-ways.ts";
 import { nutrientPerTonne } from "../../src/science/straw/nutrients.ts";
 import { reached } from "../unit/science/counts.ts";
 import { own } from "../unit/science/straw/figures.ts";
@@ -31,4 +32,12 @@ export const holdsPrinted = (crop: Asked[0], nutrient: Asked[1], printed: number
   const { low, high } = reached(nutrientPerTonne(crop, nutrient));
   expect(printed).toBeGreaterThanOrEqual(low);
   expect(printed).toBeLessThanOrEqual(high);
+};
+
+/** The range of straw per grain as weighed that is offered holds the printed pounds of a bushel. */
+export const holdsStrawPerBushel = (crop: Asked[0], strawLb: number, bushelLb: number): void => {
+  const [ratio] = strawWaysOf(crop).flatMap((way) => (way.way === "straw-per-grain" ? [way.ratio] : []));
+  if (ratio === undefined) throw new Error(`no straw per grain for ${crop}`);
+  expect(strawLb / bushelLb).toBeGreaterThanOrEqual(ratio.low - 0.005);
+  expect(strawLb / bushelLb).toBeLessThanOrEqual(ratio.high + 0.005);
 };

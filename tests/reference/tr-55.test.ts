@@ -1,6 +1,7 @@
 /**
  * Source: USDA SCS 1986, TR-55: examples 2-1 to 2-3, cells of table 2-1 and table 2-2b.
- * Mark: published; computed here (runoff of row crops from the published curve numbers).
+ * Mark: published; from memory (the row of 5.0 in of table 2-1); computed here (runoff of row crops from the published
+ * curve numbers).
  */
 import { describe, expect, it } from "vitest";
 import { compositeCurveNumber, curveNumberRunoff } from "../../src/science/storm/curve-number.ts";
@@ -97,4 +98,46 @@ it("table 2-2b: more residue, contours and terraces never give a higher number",
       expect(value).toBeGreaterThan(poor[group - 1] ?? 0);
     }
   }
+});
+
+it.each([
+  [40, 0.24],
+  [45, 0.44],
+  [50, 0.69],
+  [55, 0.98],
+  [60, 1.3],
+  [65, 1.65],
+  [70, 2.04],
+  [75, 2.45],
+  [80, 2.89],
+  [85, 3.37],
+  [90, 3.88],
+  [95, 4.42],
+  [98, 4.76],
+])("table 2-1, 5.0 in on %i: %d", (curveNumber, printed) => {
+  // Printed to a hundredth.
+  expect(Math.abs(inches(5, curveNumber) - printed)).toBeLessThanOrEqual(0.005 + 1e-3);
+});
+
+it.each([
+  ["fallow", "bare", "77 86 91 94", "77 86 91 94"],
+  ["fallow", "residue", "76 85 90 93", "74 83 88 90"],
+  ["row", "straight", "72 81 88 91", "67 78 85 89"],
+  ["row", "straight-residue", "71 80 87 90", "64 75 82 85"],
+  ["row", "contour", "70 79 84 88", "65 75 82 86"],
+  ["row", "contour-residue", "69 78 83 87", "64 74 81 85"],
+  ["row", "terraced", "66 74 80 82", "62 71 78 81"],
+  ["row", "terraced-residue", "65 73 79 81", "61 70 77 80"],
+  ["grain", "straight", "65 76 84 88", "63 75 83 87"],
+  ["grain", "straight-residue", "64 75 83 86", "60 72 80 84"],
+  ["grain", "contour", "63 74 82 85", "61 73 81 84"],
+  ["grain", "contour-residue", "62 73 81 84", "60 72 80 83"],
+  ["grain", "terraced", "61 72 79 82", "59 70 78 81"],
+  ["grain", "terraced-residue", "60 71 78 81", "58 69 77 80"],
+  ["legume", "straight", "66 77 85 89", "58 72 81 85"],
+  ["legume", "contour", "64 75 83 85", "55 69 78 83"],
+  ["legume", "terraced", "63 73 80 83", "51 67 76 80"],
+])("table 2-2b: %s, %s", (cover, treatment, poor, good) => {
+  const found = CURVE_NUMBERS.find((row) => row.cover === cover && row.treatment === treatment);
+  expect([found?.poor.join(" "), found?.good.join(" ")]).toEqual([poor, good]);
 });

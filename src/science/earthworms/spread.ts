@@ -40,7 +40,7 @@ const HOLES_THAT_STEP = 15;
 /**
  * A share of holes with its exact range, from three holes on. Holes come in whole ones, so the range holds more than it
  * promises: by simulation (tests/property) a 95 % range held a share of 10 to 70 % in 97 to 99 of 100 fields of 6 and 10
- * holes, and nearly always with 3 or 4; worked out over all shares 98.0 to 99.6 times with 3 to 15 holes
+ * holes, and nearly always with 3 or 4; worked out over all shares 98.0 to 99.5 times with 3 to 14 holes
  * (`science/exact-share-wide`).
  *
  * @param hits holes that have it, whole, 0 to `holes`
