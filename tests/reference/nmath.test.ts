@@ -9,12 +9,15 @@
 
 import * as R from "lib-r-math.js";
 import { describe, expect, it } from "vitest";
+import { wormsPerHole } from "../../src/science/earthworms/field.ts";
 import * as ours from "../../src/science/statistics/distributions.ts";
+import { negativeBinomialK } from "../../src/science/statistics/negative-binomial.ts";
 import { exactInterval, largestShareUnseen } from "../../src/science/statistics/proportion.ts";
 import { rankSum } from "../../src/science/statistics/rank-sum.ts";
 import { BY_CHANCE, rateRatioChance } from "../../src/science/statistics/rate-ratio.ts";
 import { signedRank } from "../../src/science/statistics/signed-rank.ts";
 import { reached } from "../unit/science/counts.ts";
+import { holes } from "../unit/science/earthworms/holes.ts";
 
 const FREEDOMS = [1, 2, 3, 4, 5, 7.5, 10, 30, 120, 1000];
 const SHARES = [0.005, 0.025, 0.1, 0.25, 0.5, 0.75, 0.9, 0.975, 0.995];
@@ -142,6 +145,30 @@ describe("exact tests", () => {
       const { wins, chance } = reached(rankSum(a, b));
       const fewer = Math.min(wins, a.length * b.length - wins);
       expect(chance).toBeCloseTo(2 * R.pwilcox(fewer, a.length, b.length), 12);
+    }
+  });
+});
+
+describe("counts", () => {
+  it("the exponent k of counts in clumps is the one that dnbinom finds likeliest", () => {
+    for (const counts of [
+      [4, 7, 2, 5, 6, 2, 3, 4, 9, 7, 8, 1, 2, 0, 6, 8, 4, 5, 1, 3],
+      [0, 1, 7, 2, 3, 1, 2, 1, 3, 0, 1, 4],
+      [0, 0, 14, 3, 1, 0, 6, 0, 2, 9],
+    ]) {
+      const mean = counts.reduce((sum, count) => sum + count, 0) / counts.length;
+      const logLikelihood = (k: number): number =>
+        counts.reduce((sum, count) => sum + Math.log(R.dnbinom(count, k, undefined, mean)), 0);
+      const k = reached(negativeBinomialK(counts));
+      for (const step of [0.99, 1.01]) expect(logLikelihood(k)).toBeGreaterThan(logLikelihood(k * step));
+      expect(logLikelihood(k)).toBeGreaterThan(logLikelihood(k * 1.0001) - 1e-7);
+    }
+  });
+
+  it("where no worm was found the upper end leaves 5 % of ppois at none", () => {
+    for (const n of [3, 5, 10]) {
+      const { upper } = reached(reached(wormsPerHole(holes(...new Array<number>(n).fill(0)))).range);
+      expect(R.ppois(0, upper * n)).toBeCloseTo(0.05, 9);
     }
   });
 });

@@ -2,7 +2,7 @@
  * Source: simple-statistics 7.12.1 (npm), a general library of plain formulas.
  * Mark: computed here with it, in the test, on samples drawn by a seed.
  *
- * Mean, variance, median, the one-sample t, U and the mean of clusters of one.
+ * Mean, variance, median, the t of one sample and of two, U and the mean of clusters of one.
  */
 
 import * as simple from "simple-statistics";
@@ -11,7 +11,7 @@ import { clusterRatio } from "../../src/science/statistics/cluster-ratio.ts";
 import { medianOf } from "../../src/science/statistics/quantile.ts";
 import { rankSum } from "../../src/science/statistics/rank-sum.ts";
 import { sampleOf } from "../../src/science/statistics/sample.ts";
-import { pairedStudent } from "../../src/science/statistics/two-means.ts";
+import { pairedStudent, welch } from "../../src/science/statistics/two-means.ts";
 import { seeded } from "../property/science/seeded.ts";
 import { reached } from "../unit/science/counts.ts";
 
@@ -28,6 +28,10 @@ it("agrees on two hundred samples", () => {
     // Their t of one sample divides by the spread with n; ours by that with n−1.
     const t = simple.tTest(values, 0) * Math.sqrt((n - 1) / n);
     expect(reached(pairedStudent(values)).t / t).toBeCloseTo(1, 9);
+    // With groups as large, Welch's t is the pooled one.
+    const [first, second] = [values.slice(0, n - 1), others];
+    const pooled = simple.tTestTwoSample(first, second, 0);
+    expect(reached(welch(first, second)).t / (pooled ?? Number.NaN)).toBeCloseTo(1, 9);
     const ranks = simple.wilcoxonRankSum(values, others);
     expect(reached(rankSum(values, others)).wins).toBeCloseTo(ranks - (n * (n + 1)) / 2, 9);
     // Clusters of one element are a simple sample: the ratio estimator is its mean and standard error.
