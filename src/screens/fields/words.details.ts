@@ -13,7 +13,7 @@ const english = (trade: TradeWords) => ({
   title: "About this field",
   rows: "Direction of the rows",
   soil: "Soil",
-  crop: `Crop of the harvest`,
+  crop: "Crop of the harvest",
   area: "Area",
   notSaid: "not said",
   noBoundary: "no boundary yet",
@@ -49,7 +49,7 @@ const english = (trade: TradeWords) => ({
   rowsOff: (deg: number) =>
     `By how good both positions are it may be off by up to ${number(Math.max(1, deg))}°. A longer row gives a better direction.`,
   texture: "What is the soil?",
-  textureHint: "The texture of the top soil, as the spade finds it.",
+  textureHint: `The texture of the topsoil, as the ${trade.spade} finds it.`,
   textures: {
     sand: "sand",
     "loamy-sand": "loamy sand",
@@ -76,7 +76,7 @@ const english = (trade: TradeWords) => ({
     sorghum: "sorghum",
     millet: "millet",
     rice: "rice",
-    soybean: trade.tongue === "en-US" ? "soybeans" : "soya",
+    soybean: trade.tongue === "en-GB" ? "soya" : "soybeans",
     "oilseed-rape": trade.tongue === "en-GB" ? "oilseed rape" : "canola",
     sunflower: "sunflowers",
     cotton: "cotton",

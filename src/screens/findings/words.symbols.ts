@@ -125,7 +125,7 @@ export const symbolWords: SymbolWords = {
     j: "number of the mark",
     w: "row spacing",
     g: "widest stretch between the rows that no mark falls on",
-    gap: "the stretch between two neighbouring places",
+    gap: "the stretch between two places next to each other",
     φ: "the places of all marks between two rows",
     m: "marks on the rope",
     W: "working width of the machine",

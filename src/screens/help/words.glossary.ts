@@ -1,5 +1,4 @@
 import type { TradeWords } from "../parts/trade.ts";
-import { regionWords } from "./region.ts";
 
 /** One word of the trade, what it means, and how science says it. */
 export interface Term {
@@ -12,7 +11,7 @@ const capital = (word: string): string => word.charAt(0).toUpperCase() + word.sl
 
 /** The words on the screens, with their scientific terms (common usage of the fields named). */
 export const glossary = (trade: TradeWords): readonly Term[] => {
-  const { saddle, levelledOff, shelter, spade } = regionWords(trade);
+  const { saddle, levelledOff, shelter, spade } = trade;
   return [
     {
       word: "Ground cover",

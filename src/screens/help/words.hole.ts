@@ -1,10 +1,9 @@
 import type { TradeWords } from "../parts/trade.ts";
-import { regionWords } from "./region.ts";
 import type { TestHelp } from "./test-words.ts";
 
 /** Words of the help for a spade hole. Rules without a source are common practice. */
 export const holeHelp = (trade: TradeWords): TestHelp => {
-  const { spade, saddle } = regionWords(trade);
+  const { spade, saddle } = trade;
   return {
     title: "How to count worms in a hole",
     lead: "A hole of known size is dug, its soil is sorted by hand, and every worm with a head is counted.",
@@ -20,7 +19,7 @@ export const holeHelp = (trade: TradeWords): TestHelp => {
           "Heads only. A worm that was cut counts once, by its head; a tail alone is no worm.",
           "Cocoons are not counted.",
           `Young worms have no ${saddle}. Count them all as young: nobody can tell their kind by eye.`,
-          `Grown ones have a ${saddle}. Surface: dark red, lively, in the mulch. Topsoil: pale grey, green or pink. Deep burrower: long, dark head, pale tail.`,
+          `Grown ones have a ${saddle}. Surface: dark red, lively, in the mulch. Topsoil: pale ${trade.grey}, green or pink. Deep burrower: long, dark head, pale tail.`,
           "A total alone is a full result. The kinds are then shown as not determined, which is not the same as absent.",
         ],
       },

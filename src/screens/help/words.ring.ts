@@ -1,10 +1,9 @@
 import type { TradeWords } from "../parts/trade.ts";
-import { regionWords } from "./region.ts";
 import type { TestHelp } from "./test-words.ts";
 
 /** Words of the help for a ring. Rules without a source are common practice. */
 export const ringHelp = (trade: TradeWords): TestHelp => {
-  const { levelledOff } = regionWords(trade);
+  const { levelledOff } = trade;
   return {
     title: "How to run a ring",
     lead: "Water is put into a ring that stands in the ground, and its way into the soil is read against the clock.",

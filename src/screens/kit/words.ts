@@ -42,7 +42,7 @@ const line: Forms = { one: "line", other: "lines" };
 const ringTest: Forms = { one: "ring test", other: "ring tests" };
 const hole: Forms = { one: "hole", other: "holes" };
 
-const things: Readonly<Record<Kit["type"], Thing>> = {
+const things = ({ spade }: TradeWords): Readonly<Record<Kit["type"], Thing>> => ({
   rope: {
     ...thing("rope", line),
     correctTitle: (which: string) => `Correct ${which}`,
@@ -68,7 +68,7 @@ const things: Readonly<Record<Kit["type"], Thing>> = {
   "hole-template": {
     ...thing("hole template", hole),
     heading: "Hole templates",
-    about: "A frame, or a spade with marks, that gives every hole the same two sides.",
+    about: `A frame, or a ${spade} with marks, that gives every hole the same sides.`,
     none: "No hole template yet.",
     add: "Add a hole template",
     addTitle: "New hole template",
@@ -95,14 +95,14 @@ const things: Readonly<Record<Kit["type"], Thing>> = {
     name: "Name",
     nameHint: "Write the same name on the ruler itself.",
   },
-};
+});
 
 /** Words of the kit. */
 const english = (trade: TradeWords) => {
   const { marks } = commonWords(trade).common;
   return {
     title: "Kit",
-    ...things,
+    ...things(trade),
     correct: "Correct",
     changed: (when: string, by: string | null) =>
       by === null ? `Last corrected ${when}` : `Last corrected ${when} by ${by}`,

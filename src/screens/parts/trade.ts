@@ -14,6 +14,11 @@ export interface TradeWords {
   readonly maize: string;
   readonly stubble: string;
   readonly metre: string;
+  readonly grey: string;
+  readonly spade: string;
+  readonly saddle: string;
+  readonly levelledOff: string;
+  readonly shelter: string;
 }
 
 /** Names of the word sets, by where they are at home. */
@@ -32,6 +37,11 @@ export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
     maize: "maize",
     stubble: "stubble",
     metre: "metre",
+    grey: "grey",
+    spade: "spade",
+    saddle: "saddle",
+    levelledOff: "levelled off",
+    shelter: "hedge",
   },
   "us-ca": {
     tongue: "en-US",
@@ -44,6 +54,11 @@ export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
     maize: "corn",
     stubble: "stubble",
     metre: "meter",
+    grey: "gray",
+    spade: "shovel",
+    saddle: "band",
+    levelledOff: "leveled off",
+    shelter: "windbreak",
   },
   "au-nz": {
     tongue: "en-AU",
@@ -56,5 +71,10 @@ export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
     maize: "maize",
     stubble: "stubble",
     metre: "metre",
+    grey: "grey",
+    spade: "spade",
+    saddle: "saddle",
+    levelledOff: "levelled off",
+    shelter: "shelterbelt",
   },
 };

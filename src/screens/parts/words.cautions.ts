@@ -1,10 +1,11 @@
 import type { CautionName } from "./cautions-due.ts";
+import type { TradeWords } from "./trade.ts";
 import type { WordsOf } from "./words-of.ts";
 
 type Said = { readonly what: string; readonly mind: string };
 
 /** Words of what to mind before a line, a ring or a hole. */
-const english = () => ({
+const english = ({ spade }: TradeWords) => ({
   title: "Before you dig or drive a ring in",
   titleLine: "Before you walk in",
   local: "Local codes, the law and licensed practice come first wherever they say more than this.",
@@ -20,7 +21,7 @@ const english = () => ({
       mind: "Stay out until the time on the label has run and the spray is dry. The label is the rule: when it may be entered, and what to wear. Ask whoever sprayed.",
     },
     "clean-kit": {
-      what: "Clean boots, spade and rings",
+      what: `Clean boots, ${spade} and rings`,
       mind: "You come from another farm. Brush off the soil and wash before you walk on: weeds, pests and diseases travel in soil. Follow what this farm and the plant health rules here ask for.",
     },
     livestock: {
@@ -29,7 +30,7 @@ const english = () => ({
     },
     fences: {
       what: "Electric fences",
-      mind: "Take every fence for live. Keep steel rings, spades and wet ropes off it.",
+      mind: `Take every fence for live. Keep steel rings, ${spade}s and wet ropes off it.`,
     },
     lightning: {
       what: "Lightning",

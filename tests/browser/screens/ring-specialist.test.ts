@@ -87,7 +87,7 @@ it("gives conductivities with what they rest on, and at 20 °C once the water wa
   // water; K = 33.382/(41.37/185.98 + 1/(0.012·185.98) + 1) = 19.98 mm/h, by hand.
   for (const words of [
     "19.98 mm/h",
-    "The rate had not levelled off, so this conductivity reads too high.",
+    "The rate was not steady yet, so this conductivity reads too high.",
     "There is no first pour of measured water",
   ])
     await expect.poll(text).toContain(words);

@@ -85,7 +85,7 @@ it("spells the litre as the metre is spelled", () => {
 });
 
 it("says what water weighs in the unit that it is carried in", () => {
-  const { water } = RING_WORDS.en();
+  const { water } = RING_WORDS.en(TRADE_WORDS["uk-ie"]);
   const hint = (habits: typeof us | typeof metric) => water.hintPlain(water.weighs[habits.waterCarried]);
   expect(hint(metric)).toMatch(/^1 L weighs 1 kg\. /u);
   // 3.785411784 L of 1 kg are 8.345 lb of 0.45359237 kg.

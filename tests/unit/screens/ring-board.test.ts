@@ -10,6 +10,7 @@ import {
 } from "../../../src/screens/measure/rings/status.ts";
 import { finishing, litresLeft } from "../../../src/screens/measure/rings/water-ready.ts";
 import { RING_WORDS } from "../../../src/screens/measure/rings/words.ts";
+import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 import { clockAt, MINUTE_MS, ringWith, startMs } from "./ring-samples.ts";
 
 describe("where a ring stands", () => {
@@ -133,7 +134,7 @@ describe("water of the day", () => {
   });
 
   it("is said as about, more than or not known where it was not measured", () => {
-    const { water } = RING_WORDS.en();
+    const { water } = RING_WORDS.en(TRADE_WORDS["uk-ie"]);
     const said = { value: 3, reckoned: false, more: false };
     expect(water.used("3.0 L", said)).toBe("3.0 L");
     expect(water.used("3.0 L", { ...said, reckoned: true })).toBe("about 3.0 L");

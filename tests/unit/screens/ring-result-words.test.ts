@@ -10,7 +10,7 @@ import { ringWith } from "./ring-samples.ts";
 
 const catalogue = english(TRADE_WORDS["uk-ie"]);
 const sentences = SENTENCES.en(TRADE_WORDS["uk-ie"]);
-const words = RING_WORDS.en();
+const words = RING_WORDS.en(TRADE_WORDS["uk-ie"]);
 
 const levels = (each: readonly (readonly [atMin: number, mm: number])[]) =>
   each.map(([atMin, mm]) => ({ type: "level" as const, atMin, mm }));
@@ -109,4 +109,11 @@ describe("a depth that stands still", () => {
     expect(standsStill(words, resultOf(ring))).toBe(null);
     expect(said(ring)).toContain("It leaked: nothing after that counts.");
   });
+});
+
+it("speaks in the words of the region", () => {
+  const american = RING_WORDS.en(TRADE_WORDS["us-ca"]).result;
+  expect(american.levelledOff("2 in/h")).toBe("Leveled off at 2 in/h.");
+  expect(american.short["levelled-off"]).toBe("leveled off");
+  expect(words.result.levelledOff("2 in/h")).toBe("Levelled off at 2 in/h.");
 });

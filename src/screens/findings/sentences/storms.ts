@@ -29,10 +29,9 @@ export const stormsSentences: Readonly<Record<string, string>> = {
     "It was not measured how deep the ring stands, so it is not known whether the water stayed inside it.",
   "science/kfs-no-steady-part": "These readings hold no steady part that this equation could use.",
   "science/kfs-no-suction-left":
-    "By these two heads the soil has no suction: it is not alike all the way down, or the rates had not levelled off.",
-  "science/kfs-not-level-yet": "The rate had not levelled off, so this conductivity reads too high.",
-  "science/kfs-one-point":
-    "One ring is one point: conductivity differs by several times within a few metres.",
+    "By these two heads the soil has no suction: it is not alike all the way down, or the rates were not steady yet.",
+  "science/kfs-not-level-yet": "The rate was not steady yet, so this conductivity reads too high.",
+  "science/kfs-one-point": "One ring is one point: conductivity differs by several times within a few paces.",
   "science/kfs-outside-steady-range":
     "This equation was made for water at least {head} mm deep and a ring at least {depth} mm in the ground.",
   "science/kfs-ring-too-deep":

@@ -31,8 +31,8 @@ export const infiltrationMethods: Readonly<Record<Id, MethodWords>> = {
     says: "What soaked in during the last half hour that was read, over the time that water stood in the ring.",
   },
   "ring-levelled-off": {
-    title: "Levelled off or still slowing (quasi-steady rate)",
-    says: "The rates of the last three intervals agree, the three span at least a third of the time run, none is far longer than another, and each drop is many steps of the ruler. Short neighbouring intervals are put together first. The 10 % is published, all else is our own rule. The rate given is all that soaked in during the three over their time.",
+    title: "Does it level off, or still slow? (quasi-steady rate)",
+    says: "The rates of the last three intervals agree, the three span at least a third of the time run, none is far longer than another, and each drop is many steps of the ruler. Short intervals next to each other are put together first. The 10 % is published, all else is our own rule. The rate given is all that soaked in during the three over their time.",
   },
   "ring-until-level": {
     title: "How much longer until it levels off (two-term curve)",

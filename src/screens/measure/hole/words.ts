@@ -16,8 +16,7 @@ const LAYER = { mulch: "mulch", soil: "soil", "mustard-water": "mustard water" }
 >;
 
 const english = (trade: TradeWords) => {
-  // Common practice in North America; no source.
-  const saddle = trade.tongue === "en-US" ? "band" : "saddle";
+  const { saddle } = trade;
   const group = {
     young: "young",
     surface: "surface",
@@ -43,7 +42,7 @@ const english = (trade: TradeWords) => {
     groupHint: {
       young: `no ${saddle}`,
       surface: "dark red, lively, in the mulch",
-      topsoil: "pale grey, green or pink",
+      topsoil: `pale ${trade.grey}, green or pink`,
       deep: "long, dark head, pale tail",
     } satisfies Record<WormGroup, string>,
     question: {

@@ -16,7 +16,7 @@ const english = {
   } satisfies Record<SoilKind, string>,
   alpha: (value: string) => `α* ${value} per mm`,
   soilHint:
-    "Stands in every conductivity below that says so. A neighbour in this list changes one by up to about two times, and no reading shows which is right.",
+    "Stands in every conductivity below that says so. The entry next to it in this list changes one by up to about two times, and no reading shows which is right.",
   water: (unit: string) => `How warm was the water, in ${unit}?`,
   waterHint: "May stay empty: then there is no value for 20 °C.",
   gap: "Room for water in the soil, in % of its volume",

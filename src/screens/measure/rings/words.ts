@@ -6,6 +6,7 @@ import type { LevelStatus } from "../../../science/infiltration/levelling.ts";
 import type { LeftOut } from "../../../science/infiltration/pieces.ts";
 import type { WaterUsed } from "../../../science/infiltration/water.ts";
 import { plural, writeNumber } from "../../parts/numbers.ts";
+import type { TradeWords } from "../../parts/trade.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import type { WordsOf } from "../../parts/words-of.ts";
 
@@ -23,7 +24,9 @@ const numbers = (count: number): string =>
 
 type Lost = Extract<Happening, StopEntry["why"]>;
 
-const english = {
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const english = ({ levelledOff }: TradeWords) => ({
   mulch: {
     kept: "mulch kept",
     parted: "mulch parted at the edge",
@@ -236,15 +239,15 @@ const english = {
     crack: "The crack counts and is named.",
     lastHalfHour: "last ½ h",
     standsStill: (why: string) => `Depth stands still: ${why}.`,
-    levelledOff: (rate: string) => `Levelled off at ${rate}.`,
+    levelledOff: (rate: string) => `${capital(levelledOff)} at ${rate}.`,
     stillSlowing: (rate: string) => `Still slowing, ${rate} just now.`,
     moreMin: (count: number) => `About ${minutes(count)} more at the least.`,
     cannotTell: (rate: string, each: number | null) =>
-      `About ${rate}; cannot tell with this ruler whether it has levelled off. It takes ${
+      `About ${rate}; cannot tell with this ruler whether it has ${levelledOff}. It takes ${
         each === null ? "" : `three intervals of ${number(each)} min, or `
       }a top-up from a measured bottle.`,
     short: {
-      "levelled-off": "levelled off",
+      "levelled-off": levelledOff,
       "still-slowing": "still slowing",
       "cannot-tell": "cannot tell with this ruler",
     } satisfies Record<LevelStatus, string>,
@@ -477,10 +480,10 @@ const english = {
     leave: "Touch anywhere to leave",
     none: "No ring is set out yet.",
   },
-};
+});
 
 /** What every language says of rings. */
-export type RingWords = typeof english;
+export type RingWords = ReturnType<typeof english>;
 
 /** The words by language. */
-export const RING_WORDS = { en: () => english } satisfies WordsOf<RingWords>;
+export const RING_WORDS: WordsOf<RingWords> = { en: english };

@@ -15,7 +15,7 @@ const english = () => ({
       `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "photo", other: "photos" })} kept.`,
     again: "This picture is here already.",
     plain:
-      "This photo is one plain colour. Look at it before you go on, and take it again if it should show something.",
+      "This photo is all of one shade. Look at it before you go on, and take it again if it should show something.",
     title: "Photos",
     count: (count: number) =>
       `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one: "photo", other: "photos" })}`,
