@@ -57,7 +57,7 @@ afterAll(() => phone.close());
 it("says how many holes and rings there are today where no line was counted", async () => {
   // Ring D too was written down on this visit, whatever its clock said.
   await phone.reads("2 holes, 4 rings today");
-  expect(await phone.chromium.page.getByText("no line yet").count()).toBe(0);
+  expect(await phone.chromium.page.getByText("nothing measured yet").count()).toBe(0);
 });
 
 it("lists the hole that is not closed and the rings that were not ended, newest first", async () => {

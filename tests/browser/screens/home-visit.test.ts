@@ -15,7 +15,7 @@ it("measures at once, names the field later, and finds it under today", async ()
   await phone.touch("Keep this name");
   await phone.reads("Today in Low Ridge");
   await phone.goTo("#/measure");
-  await phone.reads("no line yet today");
+  await phone.reads("nothing measured yet today");
   await phone.touch("Low Ridge");
   await phone.reads("Today in Low Ridge");
 });
@@ -31,7 +31,7 @@ it("asks whether a field of the same name is the same one, and puts both togethe
   await phone.reads("Today in Low Ridge");
   await phone.goTo("#/measure");
   await phone.reads("Which field are you in?");
-  await phone.reads("no line yet today");
+  await phone.reads("nothing measured yet today");
   await expect.poll(() => phone.chromium.page.locator(".rows > li").count()).toBe(1);
 });
 

@@ -25,9 +25,9 @@ const all = ({ lines, holes, rings }: Counts): string =>
     .join(", ");
 
 const english = () => ({
-  today: (counts: Counts) => (all(counts) === "" ? "no line yet today" : `${all(counts)} today`),
+  today: (counts: Counts) => (all(counts) === "" ? "nothing measured yet today" : `${all(counts)} today`),
   begunOn: (day: string, counts: Counts) =>
-    `visit of ${day}, still going on: ${all(counts) === "" ? "no line yet" : all(counts)}`,
+    `visit of ${day}, still going on: ${all(counts) === "" ? "nothing measured yet" : all(counts)}`,
   hole: (index: number) => `hole ${writeNumber(index, TONGUE)}`,
   worms: (count: number) => `${counted(count, "worm")} so far`,
   rings: (letters: readonly string[]) =>
