@@ -26,10 +26,10 @@ const english = () => ({
   area: (area: string, around: string) => `${area}, ${around} around`,
   around: (around: string) => `${around} around`,
   goodTo: (accuracy: string, apart: string) =>
-    `Position good to ${accuracy}. A corner is written down every ${apart} or so.`,
+    `Position within about ${accuracy}. A corner is written down every ${apart} or so.`,
   standing: "Standing still adds no corners.",
   coarse: (accuracy: string, most: string) =>
-    `This position is only good to ${accuracy}: too coarse for an edge. Nothing is taken by itself until it is better than ${most}. Open sky helps.`,
+    `This position is only within about ${accuracy}: too coarse for an edge. Nothing is taken by itself until it is better than ${most}. Open sky helps.`,
   old: (ago: string) => `No new position for ${ago}. Nothing is taken until one comes.`,
   round: "You are back at the first corner. Keep the boundary when you are round.",
   paused: "Paused. Walk to where the edge goes on, then go on.",
@@ -40,7 +40,7 @@ const english = () => ({
   unseen: (from: number, to: number) =>
     `No position between corner ${writeNumber(from, TONGUE)} and corner ${writeNumber(to, TONGUE)}: the edge runs straight there.`,
   coarseCorners: (count: number, accuracy: string) =>
-    `${corners(count)} ${plural(count, TONGUE, { one: "was", other: "were" })} taken with a position good to ${accuracy} at best. The area is rough.`,
+    `${corners(count)} ${plural(count, TONGUE, { one: "was", other: "were" })} taken with a position within about ${accuracy} at best. The area is rough.`,
   leftOut: (count: number) =>
     `${corners(count)} past the first one ${plural(count, TONGUE, { one: "is", other: "are" })} left out, so that the end does not cross the beginning.`,
   pause: "Pause",

@@ -47,7 +47,7 @@ const english = (trade: TradeWords) => ({
   sameSpot: "Both ends are the same place. Walk along the row, then take the other end.",
   walkedRows: (deg: number, length: string) => `The row runs ${number(deg)}° from true north over ${length}.`,
   rowsOff: (deg: number) =>
-    `By how good both positions are it may be off by up to ${number(Math.max(1, deg))}°. A longer row gives a better direction.`,
+    `Both positions taken as good as the device says, it may be off by about ${number(Math.max(1, deg))}°. A longer row gives a better direction.`,
   texture: "What is the soil?",
   textureHint: `The texture of the topsoil, as the ${trade.spade} finds it.`,
   textures: {
@@ -123,7 +123,7 @@ const english = (trade: TradeWords) => ({
   mapHint: "Bring the place under the cross, then put it there.",
   putHere: "Put it at the cross",
   noMap: "There is nothing to begin a map from yet. Stand at the place instead.",
-  measured: (accuracy: string) => `measured standing still, good to ${accuracy}`,
+  measured: (accuracy: string) => `measured standing still, within about ${accuracy}`,
   measuredUnstated: "measured standing still",
   byHand: "put on the map by hand",
   movedBy: (distance: string, wind: string) =>

@@ -42,7 +42,7 @@ it("takes no corner by itself where the position is bad, and says why", async ()
   await phone.reads("No boundary yet.");
   await stand(phone, 0, -300, 200);
   await phone.touch("Walk its edge");
-  await phone.reads(/only good to 200 m: too coarse for an edge/);
+  await phone.reads(/only within about 200 m: too coarse for an edge/);
   await phone.reads("no corner yet");
 });
 

@@ -26,7 +26,7 @@ it("offers fields by name with farm, area and distance, and opens none", async (
   await phone.chromium.context.grantPermissions(["geolocation"]);
   await stand(phone, 230, 75, 6);
   await phone.touch("Which fields are near me?");
-  await phone.reads("Your position is good to 6 m: look which one it is.");
+  await phone.reads("Your position is within about 6 m: look which field it is.");
   await offered().first().waitFor();
   // The gateway lies in the lane, 30 m from either field; both are called the same.
   await expect
@@ -42,7 +42,9 @@ it("opens how they were found", async () => {
 
 it("says that a bad position may mean another field", async () => {
   await stand(phone, 100, 75, 200);
-  await phone.reads("Your position is only good to 200 m. The field that you stand in may be another one.");
+  await phone.reads(
+    "Your position is only within about 200 m. The field that you stand in may be another one.",
+  );
   await phone.reads("you stand in it");
 });
 

@@ -54,7 +54,7 @@ it("marks an old-grass spot where one stands still", async () => {
   await phone.touch("Stand still at the place");
   await phone.reads(/Position within about 5 m/);
   await phone.touch("It is here");
-  await phone.reads("measured standing still, good to 5 m");
+  await phone.reads("measured standing still, within about 5 m");
   await phone.touch("Keep this spot");
   await phone.reads("lane verge");
   await expect.poll(async () => (await spotNamed("lane verge")).oldGrass).toBe(true);
@@ -85,7 +85,7 @@ it("moves a spot on the map, keeps where it was measured, and puts it back", asy
   expect(moved.position?.movedFrom?.latitudeDeg).toBeCloseTo(measured, 9);
   await phone.touch("by the oak");
   await phone.touch("Put it back where it was measured");
-  await phone.reads("measured standing still, good to 4 m");
+  await phone.reads("measured standing still, within about 4 m");
   await phone.touch("Keep this spot");
   await phone.reads("Marked spots");
   await expect.poll(async () => (await spotNow(sample.spot)).position?.movedFrom).toBeUndefined();

@@ -148,7 +148,7 @@ it("shows where one is with its accuracy, counts distances from there, and never
   await context.grantPermissions(["geolocation"]);
   await stand(phone, 60, 80, 12);
   await phone.touch("Where am I?");
-  await phone.reads("You stand in the circle: this position is good to 12 m.");
+  await phone.reads("You stand within about 12 m of the middle of the circle.");
   await phone.reads("Distances are from where you stand.");
   const ring = page.locator(".rows li", { hasText: "Ring A" });
   await expect.poll(() => ring.textContent()).toContain("10 m north");

@@ -10,9 +10,9 @@ const english = () => ({
   toEdge: (distance: string) => `${distance} to its edge`,
   toMeasured: (distance: string) => `${distance} to an earlier measurement`,
   noFarm: "farm not said",
-  goodTo: (accuracy: string) => `Your position is good to ${accuracy}: look which one it is.`,
+  goodTo: (accuracy: string) => `Your position is within about ${accuracy}: look which field it is.`,
   coarse: (accuracy: string) =>
-    `Your position is only good to ${accuracy}. The field that you stand in may be another one.`,
+    `Your position is only within about ${accuracy}. The field that you stand in may be another one.`,
   old: (ago: string) =>
     `No new position for ${ago}. Where you were then is not where you are now, so no field is offered.`,
 });

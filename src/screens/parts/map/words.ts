@@ -42,7 +42,7 @@ const english = () => ({
   noPlace:
     "Nothing here has a position yet. A boundary, a marked spot, or the next test with a position shows up here.",
   you: "you",
-  hereAt: (accuracy: string) => `You stand in the circle: this position is good to ${accuracy}.`,
+  hereAt: (accuracy: string) => `You stand within about ${accuracy} of the middle of the circle.`,
   hereOld: (ago: string) =>
     `No new position. The dashed circle is where you stood ${ago} ago, not where you are now.`,
   looking: "Looking for your position…",
