@@ -50,6 +50,8 @@ const Inside = ({ topic, words }: { readonly topic: Topic; readonly words: HelpW
       return <Test words={words.tests[topic]} drawings={DRAWINGS[topic]} />;
     case "cautions":
       return <CautionsHelp />;
+    case "compare":
+      return <Told lead={words.compare.lead} groups={words.compare.groups} />;
     case "keeping":
       return <Told lead={words.keeping.lead} groups={words.keeping.groups} />;
     case "locked":

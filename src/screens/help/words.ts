@@ -1,6 +1,7 @@
 import type { HelpTopic } from "../parts/route.ts";
 import type { TradeWords } from "../parts/trade.ts";
 import type { WordsOf } from "../parts/words-of.ts";
+import { compareHelp } from "./words.compare.ts";
 import { glossary } from "./words.glossary.ts";
 import { holeHelp } from "./words.hole.ts";
 import { lineHelp } from "./words.line.ts";
@@ -12,8 +13,9 @@ const english = (trade: TradeWords) => ({
   under: "It all lies on this device and opens without signal.",
   topics: {
     line: { title: "Line", hint: "ground cover: what the raindrop meets first" },
-    hole: { title: "Spade hole", hint: "worms: heads only, then young and grown" },
+    hole: { title: "Hole", hint: "worms: heads only, then young and grown" },
     ring: { title: "Ring", hint: "soak-in: pour, read, until it only glistens" },
+    compare: { title: "How to compare fairly", hint: "ranges, clearly or probably different, guesses" },
     cautions: { title: "Cautions", hint: "before you dig, drive, lift or walk in" },
     keeping: { title: "What a phone may delete", hint: "the home screen, and why copies matter" },
     locked: { title: "What a locked phone cannot do", hint: "ringing, and what goes on all the same" },
@@ -46,6 +48,7 @@ const english = (trade: TradeWords) => ({
     terms: glossary(trade),
   },
   tests: { line: lineHelp(trade), hole: holeHelp(trade), ring: ringHelp(trade) },
+  compare: compareHelp(trade),
   ...phoneHelp(),
 });
 

@@ -6,6 +6,7 @@ export const HELP_TOPICS = [
   "line",
   "hole",
   "ring",
+  "compare",
   "cautions",
   "keeping",
   "locked",

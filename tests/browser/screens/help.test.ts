@@ -29,6 +29,7 @@ const TITLES = {
   line: "How to count a line",
   hole: "How to count worms in a hole",
   ring: "How to run a ring",
+  compare: "How to compare fairly",
   cautions: "Cautions",
   keeping: "What a phone may delete",
   locked: "What a locked phone cannot do",

@@ -33,6 +33,17 @@ it("says the counting rules of the tests", () => {
   expect(said(words)).toContain("not for sizing drains");
 });
 
+it("says how to compare fairly, what a range means, how sure the three words are, and what a guess is for", () => {
+  expect(words.compare.groups.map(({ title }) => title)).toEqual([
+    "Like with like",
+    "What a range means",
+    "Clearly, probably, cannot tell yet",
+    "What a guess is for",
+  ]);
+  expect(said(words)).toContain("the 95 % range of the difference leaves out no difference");
+  expect(said(words)).toContain("That does not mean that they are the same");
+});
+
 it("speaks in the words of each region", () => {
   const american = said(HELP_WORDS.en(TRADE_WORDS["us-ca"]));
   for (const one of ["rock", "end rows", "sprayer track", "shovel", "band", "leveled off", "windbreak"])

@@ -113,8 +113,9 @@ const Strips = ({ now, only }: { readonly now: SideBySideNow; readonly only: Onl
           <p class="aside">{words.local}</p>
         </section>
       ) : null}
-      <div class="ruled after-found">
+      <div class="keys two ruled">
         <LinkKey to={href({ at: "visit", visit: visit.id })}>{words.toVisit}</LinkKey>
+        <LinkKey to={href({ at: "help-topic", topic: "compare" })}>{words.meaning}</LinkKey>
       </div>
     </>
   );

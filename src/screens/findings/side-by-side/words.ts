@@ -44,6 +44,7 @@ const english = (trade: TradeWords) => ({
   gone: "This visit is not on this device.",
   alone: "Only one strip was measured on this day: there is nothing to set beside it.",
   toVisit: "Back to the strips",
+  meaning: "What these words mean",
   which: "Which strip is set against the others?",
   like: "Like with like first",
   alike: (what: string, conditions: string) => `${what}: alike in ${conditions}.`,
