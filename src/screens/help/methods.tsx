@@ -49,6 +49,7 @@ export const MethodsScreen = () => {
   return (
     <Page title={help.topics.methods.title} under={help.title} back={href({ at: "help" })} area="send">
       <p class="help-lead">{words.lead}</p>
+      <p>{words.ahead}</p>
       <WriteLine label={words.search} hint={words.searchHint} value={query} onWrite={setQuery} />
       <p role="status">
         {found === null

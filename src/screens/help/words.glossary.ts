@@ -25,7 +25,7 @@ export const glossary = (trade: TradeWords): readonly Term[] => {
     },
     {
       word: "Cover crop",
-      means: "A crop grown for the ground and not for harvest.",
+      means: "A crop grown to cover and feed the ground, not for harvest.",
       science: "cover crop; green manure",
     },
     {
@@ -33,7 +33,11 @@ export const glossary = (trade: TradeWords): readonly Term[] => {
       means: "A rope with marks, laid across a strip and read mark by mark.",
       science: "line-point transect; line transect",
     },
-    { word: "Mark", means: "A knot or number on the rope or tape.", science: "sampling point" },
+    {
+      word: "Mark",
+      means: "A point on the rope or tape that is read: a knot, a band of paint, a number.",
+      science: "sampling point",
+    },
     {
       word: "Hole",
       means: `A ${spade} hole of known size whose soil is sorted for worms.`,
@@ -50,7 +54,7 @@ export const glossary = (trade: TradeWords): readonly Term[] => {
     { word: "Topsoil worm", means: "Lives in the topsoil and burrows sideways.", science: "endogeic" },
     {
       word: "Deep burrower",
-      means: "Lives in a shaft of its own and feeds at the surface.",
+      means: "Lives in an upright burrow of its own and feeds at the surface.",
       science: "anecic",
     },
     {
@@ -112,8 +116,13 @@ export const glossary = (trade: TradeWords): readonly Term[] => {
       science: "half-width of the confidence interval",
     },
     {
+      word: "Clearly different",
+      means: "Where there is no difference, chance alone says so about once in 20 times.",
+      science: "statistically significant at the 5 % level",
+    },
+    {
       word: "Could still be chance",
-      means: "The samples differ no more than chance would make them differ now and then.",
+      means: "The samples differ no more than chance makes them differ now and then.",
       science: "not statistically significant",
     },
     {
@@ -124,13 +133,23 @@ export const glossary = (trade: TradeWords): readonly Term[] => {
     { word: "Rep", means: "The same thing done again on another strip.", science: "replicate; block" },
     {
       word: "Visible edge",
-      means: "A line in the field where something changes.",
+      means: "Where something changes along a line in the field: straw left here, carried off there.",
       science: "paired-site contrast",
     },
     {
       word: "Old-grass spot",
-      means: "Ground of this farm that was never or long not tilled.",
+      means: "Ground of this farm under grass for many years: its own yardstick.",
       science: "reference site",
+    },
+    {
+      word: "Marked spot",
+      means: "A place that is found again and measured again every season.",
+      science: "permanent sampling point",
+    },
+    {
+      word: "Guess",
+      means: "What was expected before the first test of a strip. It is kept beside the result.",
+      science: "visual estimate made beforehand",
     },
     {
       word: "Position",

@@ -7,7 +7,9 @@ const counted = (count: number, one: string): string =>
   `${writeNumber(count, TONGUE)} ${plural(count, TONGUE, { one, other: `${one}s` })}`;
 
 const english = () => ({
-  lead: "Every method that this app works with: in words, in symbols, with each number that it holds and where that number comes from. The page is made from the same records that the app works with.",
+  lead: "Every method of this app: in words, in symbols, with each number that it holds and where that number comes from. The page is made from the records that the app works with.",
+  ahead:
+    "Some methods stand here ready and are on no screen yet: storms, residue and straw, water, nitrogen, shelter, cover-crop mass, plans, changes over the years, ground cover across the machine pass, and points on photos.",
   marks: "How well a source stands",
   marksSay: {
     published: "read in the text that is named",

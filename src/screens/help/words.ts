@@ -36,7 +36,7 @@ const english = (trade: TradeWords) => ({
     ],
   },
   words: {
-    lead: "The words on the screens, what they mean, and what a scientist would call them.",
+    lead: "The words on the screens and under Methods and sources, what they mean, and what a scientist would call them.",
     science: "In science:",
     elsewhere: "What others say",
     elsewhereFor: "Settings has three sets of trade words. The same thing in each:",
