@@ -30,13 +30,14 @@ export const holeHelp = (trade: TradeWords): TestHelp => {
           "Measure the sides of the square: worms per m² follow from the area. Depth is shown and never divided by.",
           "Sort for the minutes of the method. People and pauses are kept beside the count.",
           "Dig all holes of a comparison on one day. Frost, drought and fresh tillage drive worms away from the top.",
-          "Few worms in cold or dry soil: the count stays, and temperature and wetness are kept beside it.",
+          "Cold or dry soil drives worms down. The count stays as it is; write down temperature and wetness beside it.",
           "A strip has a range from three holes on.",
         ],
       },
       {
         title: "Mustard water",
         says: [
+          "It burns eyes and skin: gloves, eye protection, and clean water at hand.",
           "It brings up deep burrowers from below the hole. Level the bottom, pour, and look for as long as the method says.",
           "Rinse each worm in clean water at once: mustard burns it.",
           "Other holes can be sorted meanwhile; every hole keeps its own clock.",
@@ -45,7 +46,7 @@ export const holeHelp = (trade: TradeWords): TestHelp => {
       {
         title: "Afterwards",
         says: [
-          "Fill the hole in the order of its layers and tread it down lightly.",
+          "Fill the hole before you leave it, in the order of its layers, and tread it down lightly: people and livestock break legs in open holes.",
           "Put the worms back on top, out of the sun, on the field that they came from.",
         ],
       },

@@ -8,7 +8,7 @@ export const ringHelp = (trade: TradeWords): TestHelp => {
     title: "How to run a ring",
     lead: "Water is put into a ring that stands in the ground, and its way into the soil is read against the clock.",
     pictures: [
-      "Lay a board across the ring and drive it in evenly and level, without rocking it. Firm the soil along the inside edge with a finger.",
+      "Wear eye protection and gloves. Lay a board across the ring and drive it in evenly and level, without rocking it. Firm the soil along the inside edge with a finger.",
       "Pour gently onto leaves, a sheet of plastic or your hand, so that the ground is not washed. Start the clock when the water is in.",
       "Read when the phone says so, or at any other time. Water is gone when the ground only glistens and nothing stands on it any more.",
     ],

@@ -16,6 +16,7 @@ const SEASON_CAUTIONS = [
   "alone",
   "lifting",
   "mustard",
+  "driving",
   "soil-between-farms",
 ] as const;
 type SeasonCaution = (typeof SEASON_CAUTIONS)[number];
@@ -79,8 +80,13 @@ export const isRecent = (sprayed: string, today: string): boolean => {
   return days >= -1 && days <= SPRAYED_DAYS;
 };
 
+/** Said before one test only. */
+const ONLY_BEFORE: { readonly [C in SeasonCaution]?: CautionFacts["test"] } = {
+  mustard: "hole",
+  driving: "ring",
+};
 const belongs = (name: SeasonCaution, test: CautionFacts["test"]): boolean =>
-  name === "mustard" ? test === "hole" : test !== "line";
+  test !== "line" && (ONLY_BEFORE[name] ?? test) === test;
 
 /**
  * The cautions that have to be said now, the ones of this place first. What was read more

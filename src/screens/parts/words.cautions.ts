@@ -14,7 +14,7 @@ const english = ({ spade }: TradeWords) => ({
   names: {
     services: {
       what: "Buried cables, pipes and drains",
-      mind: "Ask the owner and the service that marks buried lines where you are, before the first ring or hole on this field. Keep clear of what is marked. Do not dig or drive where nobody can tell.",
+      mind: "Before the first ring or hole on this field, ask the owner and the service that marks buried lines. Keep clear of what is marked. Do not dig or drive where nobody can tell.",
     },
     sprayed: {
       what: "Sprayed",
@@ -34,7 +34,7 @@ const english = ({ spade }: TradeWords) => ({
     },
     lightning: {
       what: "Lightning",
-      mind: "When you hear thunder, stop and go in. The test can be begun again.",
+      mind: "When you hear thunder, stop and go indoors or into a closed car. The test can be begun again.",
     },
     heat: {
       what: "Heat and cold",
@@ -50,11 +50,15 @@ const english = ({ spade }: TradeWords) => ({
     },
     mustard: {
       what: "Mustard water",
-      mind: "It burns eyes and skin. Wear gloves and eye protection and keep it from children, water and livestock. In the eye: rinse with clean water for many minutes and see a doctor. Rinse the worms in clean water at once. Some places need leave to use it.",
+      mind: "It burns eyes and skin. Wear gloves and eye protection and keep it from children, water and livestock. In the eye: rinse with clean water for many minutes and see a doctor. Rinse the worms in clean water at once. In some places it needs a permit.",
+    },
+    driving: {
+      what: "Driving a ring in",
+      mind: "Steel on steel throws chips: wear eye protection. Wear gloves, the rim is sharp, and keep fingers from under the board.",
     },
     "soil-between-farms": {
       what: "Worms and soil stay here",
-      mind: "Never carry worms or soil from one farm to another. Put the worms back where they came from.",
+      mind: "Never carry worms or soil from one farm to another. Put the worms back where they came from. Wash your hands before you eat.",
     },
   } satisfies Record<CautionName, Said>,
   sprayedOn: (day: string) => `Sprayed on ${day}`,

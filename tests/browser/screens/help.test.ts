@@ -143,6 +143,7 @@ it("says what has to be minded, local rules first", async () => {
     "Working alone",
     "Lifting water",
     "Mustard water",
+    "Driving a ring in",
     "Never carry worms or soil",
     "not for sizing drains",
   ])

@@ -111,7 +111,9 @@ it("speaks before a line only of coming onto the field: a spraying, and boots fr
 });
 
 describe("once a season and person", () => {
-  it("names mustard at holes alone", () => {
+  it("names mustard at holes alone, and what is driven in at rings alone", () => {
+    expect(namesOf({ test: "ring" })).toContain("driving");
+    expect(namesOf({ test: "hole" })).not.toContain("driving");
     expect(namesOf({ test: "hole" })).toContain("mustard");
     expect(namesOf({ test: "ring" })).not.toContain("mustard");
     expect(namesOf({ test: "ring" })).toContain("lifting");

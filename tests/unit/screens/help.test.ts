@@ -64,6 +64,7 @@ it("warns of everything that the field warns of", () => {
   expect(Object.keys(cautions.names).toSorted()).toEqual([
     "alone",
     "clean-kit",
+    "driving",
     "fences",
     "heat",
     "lifting",
