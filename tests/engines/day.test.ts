@@ -56,7 +56,7 @@ const countLine = async (on: Driver): Promise<void> => {
   await touch(on, "See this line");
   // 7 of 10.
   await reads(on, "Strip so far: 70 %, 1 line. Too few to give a range.");
-  await touch(on, "Today in this field");
+  await touch(on, "All of this day");
 };
 
 const readRing = async (on: Driver): Promise<void> => {

@@ -85,7 +85,7 @@ it("puts a line on another strip, another rope and no marked spot, and its marks
 });
 
 it("counts the line in its new strip from now on", async () => {
-  await phone.touch("Today in this field");
+  await phone.touch("All of this day");
   await phone.reads("straw off");
   const strip = phone.chromium.page.locator("section", { hasText: "straw off" }).first();
   await expect.poll(() => strip.textContent()).toContain("75");

@@ -29,11 +29,11 @@ export const readToday = (today: () => Day): void => {
     const { back, reads } = today();
     await back();
     await reads("Today in Long Bottom");
-    await stripOf(today(), "north half").getByText("worms per hole so far today").waitFor();
+    await stripOf(today(), "north half").getByText("worms per hole so far").waitFor();
     for (const words of [
       "1 note, 1 photo",
       "80 % ground cover so far 65 to 90, 3 lines",
-      "12 worms per hole so far today too few to give a range, 1 hole",
+      "12 worms per hole so far too few to give a range, 1 hole",
       "300 per m²",
       "Guessed before the first hole: 8 per hole.",
       "12 found, 12 placed, 0 left",
@@ -49,7 +49,7 @@ export const readToday = (today: () => Day): void => {
     const said = () => saidOf(today(), "south half");
     for (const words of [
       "35 % ground cover so far 24 to 48, 3 lines",
-      "4 worms per hole so far today too few to give a range, 1 hole",
+      "4 worms per hole so far too few to give a range, 1 hole",
       "100 per m²",
       "28 mm soaked in after 30 min too few to give a range, 1 ring",
       "not read for so long: ring B",

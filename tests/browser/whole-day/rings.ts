@@ -11,7 +11,7 @@ const open = async (day: Day, letter: string): Promise<void> => {
 export const setOutRings = (today: () => Day): void => {
   it("sets out a ring that is put into the kit on the way, and says first what to mind", async () => {
     const { touch, press, write, choose, stand, reads } = today();
-    await touch("Today in this field");
+    await touch("All of this day");
     await touch("Set out a ring");
     await reads("Buried cables, pipes and drains");
     await press("I have read this");

@@ -54,7 +54,7 @@ export const sheetWords = (saddle: string) => ({
     delete: "Delete this hole",
     deleteAsk: "Delete this hole with all its counts?",
     deleteHint: "It can be brought back for 30 days.",
-    today: "Today in this field",
+    today: "All of this day",
     correct: "Correct a number",
     guess: (value: string) => `Guessed before: ${value} worms per hole.`,
   },

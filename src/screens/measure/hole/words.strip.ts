@@ -7,10 +7,10 @@ import { holes, number } from "./words.counts.ts";
 export const stripWords = () => ({
   strip: {
     title: "Worms",
-    perHole: "worms per hole so far today",
+    perHole: "worms per hole so far",
     range: (low: string, high: string, count: string) => `${low} to ${high}, ${count}`,
     tooFew: (count: string) => `too few to give a range, ${count}`,
-    perM2Only: "worms per m² so far today",
+    perM2Only: "worms per m² so far",
     perM2: (value: string, low: string, high: string) => `${value} per m², ${low} to ${high}`,
     perM2NoRange: (value: string) => `${value} per m²`,
     none: "No hole is finished yet.",

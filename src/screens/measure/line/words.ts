@@ -166,7 +166,7 @@ export const lineWords = (trade: TradeWords) => ({
     cover: "Ground cover on this line",
     strip: "The strip",
     oldGrass: "Old-grass spot",
-    today: "Today in this field",
+    today: "All of this day",
     another: "Next line",
     workedOut: "How this was worked out",
     positions: "Where it lay",
