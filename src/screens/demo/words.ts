@@ -10,7 +10,7 @@ const count = (many: number, one: string, other: string): string =>
 const english = () => ({
   title: "Example farm",
   about:
-    "An invented farm to look at: two fields, three harvest years, and a day that is going on. It stands beside your own records, and is never part of a copy. It goes in one touch, with everything that was counted on its own lines, rings and holes; what you began there yourself stays.",
+    "An invented farm to look at: two fields, three harvest years, and a day that is going on. It stands beside your own records. A copy leaves it out, but for what your own records rest on. It goes in one touch, with everything that was counted on its own lines, rings and holes; what you began there yourself stays.",
   look: "Look at an example farm first",
   bring: "Bring in the example farm",
   bringRest: "Bring in the rest",
