@@ -224,7 +224,7 @@ it("says its three stories on the screen: one clear, one that cannot be told, on
     page
       .locator("section", { has: page.getByRole("heading", { level: 2, name: measure, exact: true }) })
       .locator(".said", { hasText: /straw left.*straw carried off|straw carried off.*straw left/iu });
-  await said("Ground cover").getByText("These two places differ clearly today.").waitFor();
+  await said("Ground cover").getByText("These two places differ clearly on this day.").waitFor();
   await said("Ground cover")
     .getByText(/^Straw left: \d+ points more/u)
     .waitFor();

@@ -30,7 +30,7 @@ it("says what is unlike before any number, and shows none", async () => {
 it("compares anyway when the person says so, and the words stay", async () => {
   await phone.touch("Compare anyway");
   await phone.reads("Straw left: 45 points more ground cover than carried off.");
-  await phone.reads("These two places differ clearly today.");
+  await phone.reads("These two places differ clearly on this day.");
   // (70 · 88 · 61)^(1/3) over (27 · 35 · 22)^(1/3) = 72.2 over 27.5 = 2.6 by hand.
   await phone.reads("Straw left: about 2.6 times as much water soaked in as on carried off.");
   await phone.reads("Not like with like: the mulch inside the rings was not treated alike.");

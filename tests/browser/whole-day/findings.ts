@@ -73,7 +73,7 @@ export const compare = (today: () => Day): void => {
     const { press, reads } = today();
     await press("Compare anyway");
     await reads("North half: 45 points more ground cover than south half.");
-    await reads("These two places differ clearly today.");
+    await reads("These two places differ clearly on this day.");
     await reads(/between 34 and 56 points/);
     await reads("nothing can tell what the ground did from what was done to it");
   });

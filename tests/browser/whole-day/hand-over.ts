@@ -67,7 +67,7 @@ const visitText = async ({ chromium }: Day): Promise<string | null> => {
 const compare = async ({ touch, press, reads }: Day): Promise<void> => {
   await touch("Compare with today's other strips");
   await press("Compare anyway");
-  await reads("These two places differ clearly today.");
+  await reads("These two places differ clearly on this day.");
 };
 
 const mainText = ({ chromium }: Day): Promise<string | null> => chromium.page.locator("main").textContent();

@@ -30,7 +30,7 @@ it("sees points of cover between two places, and says that they differ clearly",
   const versus = versusOf("cover", compared, "straw left", "carried off");
   // 66 of 80 against 30 of 80: 82.5 − 37.5 = 45 points by hand.
   expect(seenText(words, versus)).toBe("Straw left: 45 points more ground cover than carried off.");
-  expect(words.places[compared.comparison.word]).toBe("These two places differ clearly today.");
+  expect(words.places[compared.comparison.word]).toBe("These two places differ clearly on this day.");
   expect(moreText(words, "cover", compared)).toBe("");
 });
 

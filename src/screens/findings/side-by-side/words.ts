@@ -106,8 +106,8 @@ const english = (trade: TradeWords) => ({
     `${capital(most)}: about ${times(ratio)} ${much[measure]} as on ${least}.`,
   noneThere: (most: string, least: string) => `${capital(most)}: worms there, and none on ${least}.`,
   places: {
-    "clearly-different": "These two places differ clearly today.",
-    "probably-different": "These two places probably differ today.",
+    "clearly-different": "These two places differ clearly on this day.",
+    "probably-different": "These two places probably differ on this day.",
     "cannot-tell-yet": "Cannot tell yet whether these two places differ: it could still be chance.",
   } satisfies Record<Word, string>,
   treatments: {
@@ -127,7 +127,7 @@ const english = (trade: TradeWords) => ({
   moreEach: (measure: Measure, low: number, high: number, worthwhile: number) =>
     `About ${more(measure, low, high)} on each would show ${worth(measure, worthwhile)}.`,
   enough: (measure: Measure, worthwhile: number) =>
-    `${capital(worth(measure, worthwhile))} would most likely have shown by now. A smaller difference may still be there.`,
+    `${capital(worth(measure, worthwhile))} would most likely have shown by now. There may still be a smaller difference.`,
   moreReps: {
     pair: (low: number, high: number, measure: Measure, worthwhile: number) =>
       `About ${between(low, high)} more ${plural(high, TONGUE, { one: "pair", other: "pairs" })} would show ${worth(measure, worthwhile)}.`,
@@ -135,7 +135,7 @@ const english = (trade: TradeWords) => ({
       `About ${between(low, high)} more ${plural(high, TONGUE, { one: "block", other: "blocks" })} would show ${worth(measure, worthwhile)} between any two.`,
   },
   manyLooks: (count: number) =>
-    `${counted(count, "comparison")} can be seen here: of twenty that lie apart by chance alone, one would be called clearly different.`,
+    `${counted(count, "comparison")} stand here. Where nothing differs, chance alone calls about one in 20 clearly different.`,
   pairs: (count: number) => `Compared over ${counted(count, "pair")}.`,
   blocks: (count: number) => `Compared over ${counted(count, "block")}.`,
   eachPair: (most: string, least: string) => `Each pair by itself: ${most} against ${least}`,
