@@ -54,12 +54,13 @@ const english = (trade: TradeWords) => ({
   counting: "Counting",
   stones: `Count ${trade.stone}s as ground cover`,
   stonesHint: `Off, ${trade.stone}s are shown beside the result and not added to it.`,
-  margin: "Give or take how many points?",
+  margin: "Give or take how many points of ground cover?",
   marginHint: "Every strip then says how many more lines that takes.",
   marginUnit: "points",
   marginRefused: "Give or take more than 0 and at most 50 points.",
   target: "Which ground cover is aimed at?",
-  targetNote: "Local rules, conservation plans and licensed advice come first.",
+  targetNote:
+    "Findings set it against ground cover: residue and living green together. A rule on residue alone is another thing: look at the kinds on the sheets of the lines. Local rules, conservation plans and licensed advice come first.",
   targets: {
     "conservation-tillage": "30 % residue after planting",
     protection: "75 % ground cover at any time",

@@ -46,10 +46,10 @@ it("puts on the other theme", async () => {
 
 it("keeps a number only when it can be one", async () => {
   const { page } = phone.chromium;
-  await phone.write("Give or take how many points?", "0");
+  await phone.write("Give or take how many points of ground cover?", "0");
   await page.getByRole("button", { name: "Keep this number" }).first().tap();
   await phone.reads("Give or take more than 0 and at most 50 points.");
-  await phone.write("Give or take how many points?", "7,5");
+  await phone.write("Give or take how many points of ground cover?", "7,5");
   await page.getByRole("button", { name: "Keep this number" }).first().tap();
   await until("the number is kept", () =>
     page.getByRole("button", { name: "Keep this number" }).first().isDisabled(),
