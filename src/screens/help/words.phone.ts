@@ -27,7 +27,7 @@ export const phoneHelp = () => ({
       {
         title: "Copies are the only backup",
         says: [
-          "Send & back up makes one file that holds everything. It is read back and compared before the app says that it is made.",
+          "Send & back up makes a file that holds everything, or several when there are many photos: keep those together. Each is read back and compared before the app says that it is made.",
           "Make one at the end of every day, and let it leave the phone: to another phone, a computer, a stick.",
           "A copy that lies on the same phone goes with the phone.",
           "Try it once: bring the file in on a second device and look at your fields there. Bringing in never deletes a mark of either.",

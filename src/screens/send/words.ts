@@ -19,7 +19,7 @@ const english = () => ({
     title: "Send & back up",
     copy: "A copy of everything",
     copyFor:
-      "A copy is one file with all records and photos. It brings them back if this device is lost, and hands them to somebody else.",
+      "A copy holds all records and photos: one file, or several when there are many photos. It brings them back if this device is lost, and hands them to somebody else.",
     never: "No copy has left this device yet.",
     last: (when: string) => `The last copy was handed over on ${when}.`,
     atAll: (n: number) => `${records(n)} ${n === 1 ? "is" : "are"} on this device.`,
