@@ -48,7 +48,7 @@ it("writes under another day and one strip, and takes words", async () => {
   await touch("Tilled");
   await timeline().getByText("Written down: Tilled, 2 Apr 2024, Straw left.").waitFor();
   await touch("Correct it or add words");
-  await phone.write("In your own words (not needed)", "shallow, once");
+  await phone.write("In your own words (may stay empty)", "shallow, once");
   await touch("Done");
   await timeline().getByText("2 Apr 2024 · Straw left · shallow, once").waitFor();
   // Between the visits of 2024 and 2023.

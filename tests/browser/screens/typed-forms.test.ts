@@ -178,10 +178,10 @@ it("brings back the correction of what was done on a field, and details of it", 
   const timeline = page().locator(".field-timeline");
   await timeline.getByRole("button", { name: "Harvested" }).first().tap();
   await timeline.getByRole("button", { name: "Correct it or add words" }).tap();
-  await phone.write("In your own words (not needed)", "wet corner left");
+  await phone.write("In your own words (may stay empty)", "wet corner left");
   await timeline.locator(".strip-form").getByText("yesterday", { exact: true }).tap();
   await again();
-  await stands("In your own words (not needed)", "wet corner left");
+  await stands("In your own words (may stay empty)", "wet corner left");
   expect(await chosen("yesterday")).toBe(true);
   await timeline.getByRole("button", { name: "Done" }).tap();
   await timeline.getByText("wet corner left").first().waitFor();
