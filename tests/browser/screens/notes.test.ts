@@ -13,7 +13,7 @@ let visit: RecordId<"visit">;
 let photos: { readonly gate: Buffer; readonly rows: Buffer };
 
 const page = () => phone.chromium.page;
-const words = () => page().getByRole("textbox", { name: "What is to be seen here?" });
+const words = () => page().getByRole("textbox", { name: "What do you see here?" });
 const press = (name: string | RegExp) => page().getByRole("button", { name, exact: true }).tap();
 const thumbs = () => page().locator(".photo-rows img").count();
 const thumbsAre = (count: number) =>

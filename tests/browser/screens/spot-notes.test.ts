@@ -42,7 +42,7 @@ it("begins today's visit for a note, which hangs on the spot and on its strip", 
   await phone.goTo(spotPage());
   await phone.touch("Write a note here");
   await phone.reads("At the marked spot by the oak");
-  await page().getByRole("textbox", { name: "What is to be seen here?" }).fill("Slaked crust");
+  await page().getByRole("textbox", { name: "What do you see here?" }).fill("Slaked crust");
   await page().waitForURL(/#\/note\//);
   await phone.reads("On record.");
   const visits = await storedRecords(phone.chromium, "visit");
@@ -61,7 +61,7 @@ it("goes on with today's visit, and says the spot beside the words in the list o
   await phone.goTo(spotPage());
   await expect.poll(() => rowsOf("Notes").count()).toBe(1);
   await phone.touch("Write a note here");
-  await page().getByRole("textbox", { name: "What is to be seen here?" }).fill("Fewer cracks now");
+  await page().getByRole("textbox", { name: "What do you see here?" }).fill("Fewer cracks now");
   await page().waitForURL(/#\/note\//);
   await phone.reads("On record.");
   expect(await storedRecords(phone.chromium, "visit")).toHaveLength(before);

@@ -83,7 +83,7 @@ export const writeNote = (today: () => Day): void => {
     await back();
     await touch("Write a note");
     await chromium.page
-      .getByRole("textbox", { name: "What is to be seen here?" })
+      .getByRole("textbox", { name: "What do you see here?" })
       .pressSequentially("Slaked crust by the gate.");
     await reads("On record.");
     await choose("north half");

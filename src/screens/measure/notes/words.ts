@@ -13,7 +13,7 @@ const english = () => ({
     writeHere: "Write a note here",
     noSpotName: "marked spot without a name",
     heading: "Notes",
-    label: "What is to be seen here?",
+    label: "What do you see here?",
     onRecord: "On record.",
     typing: "Not yet on record …",
     begins: "It is kept as you write.",
