@@ -91,7 +91,7 @@ it("asks from the rim to the ground where it is read, and says what for", async 
     })
     .toContain("From the rim down");
   await phone.touch("down from the rim");
-  await phone.reads("Without them drops still count, but not how deep the water stood.");
+  await phone.reads("Without it what soaked in still counts, but nobody knows how deep the water stood.");
   await phone.reads("By the hedge");
 });
 

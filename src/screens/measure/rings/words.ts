@@ -185,7 +185,7 @@ const english = ({ levelledOff }: TradeWords) => ({
     } satisfies Record<RulerReads, string>,
     refilled: "No, water was added before it",
     asRead: "Leave it as it was read",
-    settled: "Nothing rose any more.",
+    settled: "This is settled.",
   },
   doubts: {
     title: "Two people, two answers",
@@ -323,7 +323,7 @@ const english = ({ levelledOff }: TradeWords) => ({
     needs: (litres: string) => `needs ${litres}`,
     notEnough: "not enough",
     reaches: "enough",
-    tooLittle: "The water does not reach for any ring to run as planned",
+    tooLittle: "Not enough water for any ring to run as planned",
     keep: "Keep it",
   },
   setOut: {
@@ -367,9 +367,9 @@ const english = ({ levelledOff }: TradeWords) => ({
     rim: "From the rim down to the ground, at four places",
     rimHints: {
       "down-from-rim":
-        "Hold the ruler on the rim and read down to the ground, at four places round, before the water goes in. Their mean less what is read down to the water is how deep the water stands. Without them drops still count, but not how deep the water stood. They also say how deep the ring stands and whether it is level.",
+        "Before the water goes in: hold the ruler on the rim and read down to the ground, at four places round. It says how deep the ring stands and whether it is level. Without it what soaked in still counts, but nobody knows how deep the water stood.",
       "water-depth":
-        "Hold the ruler on the rim and read down to the ground, at four places round, before the water goes in. It says how deep the ring stands and whether it is level, and lets single readings down from the rim be taken together with depths. May stay empty.",
+        "Before the water goes in: hold the ruler on the rim and read down to the ground, at four places round. It says how deep the ring stands and whether it is level, and ties depths to readings down from the rim. May stay empty.",
     } satisfies Record<RulerReads, string>,
     rimAt: (place: number, unit: string) => `Place ${number(place)}, in ${unit}`,
     rimWrong: "A ring cannot stand so far out of the ground.",
@@ -377,8 +377,8 @@ const english = ({ levelledOff }: TradeWords) => ({
     standsIn: (by: string) => `The ring stands ${by} in the ground.`,
     plan: "When is it to be read?",
     planLabel: "Minutes after the start",
-    planHint: "Numbers with a blank between them. It can be read at any other time as well.",
-    planWrong: "Write minutes as numbers with a blank between them, like 5 10 20 30.",
+    planHint: "Numbers with a space between them. It can be read at any other time as well.",
+    planWrong: "Write minutes as numbers with a space between them, like 5 10 20 30.",
     planUsual: "Usual plan",
     wetness: "How wet is the ground?",
     wetnesses: { dry: "dry", moist: "moist", wet: "wet" },
@@ -407,8 +407,8 @@ const english = ({ levelledOff }: TradeWords) => ({
     flags: "said beside it",
     notCounted: (why: string) => `not counted: ${why}`,
     leftOut: {
-      leaked: "behind the leak",
-      moved: "behind the move",
+      leaked: "after the leak",
+      moved: "after the move",
       rain: "it rained",
       "ran-dry": "the ring ran dry",
       bumped: "it was bumped",
