@@ -50,8 +50,8 @@ const english = (trade: TradeWords) => ({
     chanceSampling: "This speaks of which places the lines fell on, not of misreading.",
     localFirst: "Local codes, conservation rules and licensed advice come first.",
     noChance: (strip: string, percent: string) =>
-      `${strip}: too few lines to say how likely ${percent} % is reached.`,
-    noChances: (percent: string) => `Too few lines to say how likely ${percent} % is reached.`,
+      `${strip}: too few lines to say how likely it reaches ${percent} %.`,
+    noChances: (percent: string) => `Too few lines to say how likely a strip reaches ${percent} %.`,
     showTable: "Show as table",
     showDrawing: "Show as drawing",
     beside: "Side by side",

@@ -38,9 +38,9 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
   "science/time-repeated": "One spot has several readings in one year: one number a year is needed.",
   "science/too-few-blocks": "Too few blocks to compare: it needs {needs}, there {has|is|are} {has}.",
   "science/too-few-pairs-for-five-percent":
-    "With {pairs} {pairs|pair|pairs} a test that only flips signs can never get below {percent} %: six pairs are the least that can reach 5 %.",
+    "Even where all pairs point the same way, {pairs} {pairs|pair does|pairs do} so by chance alone in {percent} of 100 cases: six pairs are the least that can come below 5.",
   "science/too-few-strips-for-five-percent":
-    "With {strips} strips in all a test that only deals them out anew can never get below {percent} %.",
+    "Even where no strip of one kind lies among those of the other, {strips} strips in all do so by chance alone in {percent} of 100 cases.",
   "science/too-few-times-for-a-range": "Too few years for a range of the change per year.",
   "science/too-few-to-compare": "Too few to give a range: it needs {needs}, there {has|is|are} {has}.",
   "science/too-few-treatments":
@@ -53,7 +53,7 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
     "More than {most} would be needed for this: it is too small a difference to look for.",
   "science/unlike-depths": "Not like with like: the depths differ by more than a tenth.",
   "science/unlike-efforts":
-    "Not like with like: hands and minutes of sorting differ by more than half as much again.",
+    "Not like with like: people and minutes of sorting differ by more than half as much again.",
   "science/unlike-harvest-years": "Not like with like: these are different harvest years.",
   "science/unlike-mulch-in-ring": "Not like with like: the mulch inside the rings was not treated alike.",
   "science/unlike-places": "Not like with like: the places against the row differ, or their shares do.",
