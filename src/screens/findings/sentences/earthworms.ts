@@ -25,7 +25,7 @@ export const earthwormSentences: Readonly<Record<string, string>> = {
     "This guide was made for permanent pasture where much rain falls, counted after 20 to 25 mm (about 1 in) of it. Where it is drier or was cropped lately, fewer worms are no bad sign.",
   "science/guide-without-level": "This guide says nothing of so few worms.",
   "science/guides-disagree":
-    "Guides disagree by a factor of about {times}: name the guide, and compare with the old-grass spot first.",
+    "Guides disagree: one asks for about {times} times as many worms as another. Name the guide, and compare with the old-grass spot first.",
   "science/hole-size-unlike-last-time": "The holes are not the size of those of last time.",
   "science/hole-sizes-differ": "The holes are not one size: use worms per m².",
   "science/hole-sizes-mixed": "Holes of different sizes are in this mean, and small ones vary more.",
@@ -45,7 +45,7 @@ export const earthwormSentences: Readonly<Record<string, string>> = {
   "science/layers-differ": "Mulch or mustard water was looked at in only some of these holes.",
   "science/no-hole-size": "The size of the hole is not known.",
   "science/no-hole-yet": "Before the first hole this is a plan only.",
-  "science/no-over-dispersion-seen": "No over-dispersion seen.",
+  "science/no-over-dispersion-seen": "The holes differ no more than chance alone makes them differ.",
   "science/none-found":
     "No worm in {holes} holes. The upper end says what could still have been missed if worms lay by chance; in clumps it could be more.",
   "science/not-a-share-of-mean": "Give or take has to lie above 0 and at most at 100 % of the mean.",

@@ -43,7 +43,7 @@ export const stripWords = () => ({
     guidesTitle: "What published guides say of it",
     guide: (says: string, name: string) => `${says}, by ${name}`,
     guidesDiffer:
-      "Guides disagree with each other by a factor of four; the farm's own old-grass spot says more than any.",
+      "Guides disagree: one asks for about four times as many worms as another. The farm's own old-grass spot says more than any.",
     noGuide: "No guide fits this hole size, depth and season.",
     unclear: (low: string, high: string) => `by its range anything from ${low} to ${high}`,
     goOn: "go on",

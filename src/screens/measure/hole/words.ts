@@ -92,7 +92,7 @@ const english = (trade: TradeWords) => {
       pour: "Poured now",
       again: "Poured again",
       before: "Level the bottom, then pour.",
-      eyes: "Mustard burns: not into eyes; rinse each worm in clean water.",
+      eyes: "Mustard burns eyes and skin: gloves on. Rinse each worm in clean water.",
       poured: (minutes: number, clock: string, litres: string | null) =>
         `Poured ${minutes === 0 ? "just now" : `${number(minutes)} min ago`} (${clock})${litres === null ? "" : `, ${litres}`}.`,
       lookUntil: (clock: string) => `Look for worms until ${clock}.`,
@@ -163,7 +163,7 @@ const english = (trade: TradeWords) => {
       closed: "hole closed",
     },
     mustardEyes:
-      "This method uses mustard water. It burns: keep it away from eyes, and have clean water at hand.",
+      "This method uses mustard water. It burns eyes and skin: wear gloves and eye protection, and have clean water at hand.",
     sheetTitle: "This hole",
     ...digWords(trade),
     ...sheetWords(saddle),
