@@ -90,7 +90,7 @@ const english = (trade: TradeWords) => ({
   ownWord: "In your own words",
   spots: "Marked spots",
   noSpots:
-    "None yet. A marked spot is found again every season; an old-grass spot shows what this soil could be.",
+    "None yet. A marked spot is found again every season; an old-grass spot shows what this soil does under old grass.",
   addSpot: "Mark a spot",
   withoutPosition: "no position yet",
   newSpot: "Mark a spot",

@@ -42,7 +42,7 @@ export const waterSentences: Readonly<Record<string, string>> = {
   "science/no-sheltered-zone":
     "The trees compete as far as the field goes: there is no sheltered part that could pay.",
   "science/no-weed-statement": "Nothing is published of this for other than grasses such as rye.",
-  "science/no-worth-per-mm": "What a millimetre is worth has to be in money or grain for a hectare.",
+  "science/no-worth-per-mm": "What 1 mm of water is worth has to be in money or grain for a hectare.",
   "science/not-a-calendar-day": "This is no day of the calendar.",
   "science/not-a-period": "The period has to be whole days, not backwards, and {most} at most.",
   "science/not-one-a-day":

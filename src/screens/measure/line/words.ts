@@ -141,7 +141,8 @@ export const lineWords = (trade: TradeWords) => ({
     takePosition: "Take the position here",
     rowSpacing: (unit: string) => `From row to row, in ${unit} (may stay empty)`,
     passWidth: (unit: string) => `Width of one machine pass, in ${unit} (may stay empty)`,
-    layoutWhy: "With these the app can warn when marks and rows fall in step.",
+    layoutWhy:
+      "With these the app can warn: marks that fall in step with the rows, or a line that does not cross one whole pass.",
     more: "More about this line",
     unplaced: "not said",
   },
