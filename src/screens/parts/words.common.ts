@@ -105,8 +105,8 @@ export const problemWords: Readonly<Record<string, string>> = {
   "record/from-the-future":
     "This was made by a newer Mulchmark: it needs version {needs} of {kind}, this one knows {knows}. Nothing was changed. Update Mulchmark, then try again.",
   "store/queue-full": "One moment: the touches before are still being written down.",
-  "record/forbidden-key": "A record holds a name that could do harm ({key}). It was not taken.",
-  "record/too-deep": "A record is nested deeper than any of ours. It was not taken.",
+  "record/forbidden-key": "A record holds something that could do harm ({key}). It was not taken.",
+  "record/too-deep": "A record is built as none of Mulchmark's is. It was not taken.",
   "store/from-the-future":
     "The records were made by a newer Mulchmark: this one knows version {knows}. Nothing was changed.",
   "store/gone":

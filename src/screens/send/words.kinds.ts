@@ -13,7 +13,7 @@ export const kindWords = () => ({
       visit: "visit",
       observation: "measurement",
       photo: "photo",
-      event: "event",
+      event: "timeline entry",
       rain: "rain reading",
       guess: "guess",
       earlier: "earlier result (paper)",
