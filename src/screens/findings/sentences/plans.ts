@@ -12,7 +12,7 @@ export const plansSentences: Readonly<Record<string, string>> = {
     "It follows from what was entered. Nothing was sampled, so there is no range to give.",
   "science/field-too-large": "A corner lies more than {mostKm} km from the middle of the field.",
   "science/headland-too-wide":
-    "Nothing is left of this field inside such a headland: {mostM} m is the widest that leaves anything.",
+    "Nothing of this field is left inside so wide an edge: {mostM} m is the widest that leaves anything.",
   "science/near-a-pole": "Maps of fields are not made beyond {most}° of latitude.",
   "science/nearly-opposite":
     "These two places lie through the middle of the earth from each other: the shortest way between them cannot be told.",
