@@ -14,7 +14,7 @@ import {
 } from "../together.ts";
 import type { Counting, LineCounts } from "./line.ts";
 import { coverOfStrip } from "./strip.ts";
-import { chanceOfAtLeast } from "./targets.ts";
+import { chanceOfAtLeast, kindAimedAt } from "./targets.ts";
 
 /** A line of the field, with the day of its visit and what its marks add up to. */
 export interface LineOfField extends OfGround {
@@ -52,7 +52,7 @@ export interface StripOnDay {
   /** Each place against the row that lines lie at, once; null among them where it was not said. */
   readonly places: readonly (Place | null)[];
   readonly cover: Result<CoverFound>;
-  /** Chance that the true cover is at least the target; null without a target or with too few lines. */
+  /** Chance that the true cover, of the kind that is aimed at, is at least the target; null without a target or with too few lines. */
   readonly chance: number | null;
 }
 
@@ -84,7 +84,7 @@ const found = (counts: readonly LineCounts[], wanted: CoverWanted): Result<Cover
 
 const chanceIn = (counts: readonly LineCounts[], wanted: CoverWanted): number | null => {
   if (wanted.target === null) return null;
-  const chance = chanceOfAtLeast(counts, "ground-cover", wanted, wanted.target);
+  const chance = chanceOfAtLeast(counts, kindAimedAt(wanted.target), wanted, wanted.target);
   return chance.ok ? chance.value.chance : null;
 };
 

@@ -46,6 +46,20 @@ export const TARGETS = [
   },
 ] as const satisfies readonly Target[];
 
+/**
+ * What a share aimed at is a share of: of residue alone for the definition of conservation tillage, else of ground
+ * cover. A green cover crop fulfils no rule on residue.
+ *
+ * Source: as the target itself; a share of one's own is one of ground cover.
+ *
+ * @param share of the ground, between 0 and 1
+ *
+ * @example
+ * kindAimedAt(0.3) // => "residue"
+ */
+export const kindAimedAt = (share: number): "residue" | "ground-cover" =>
+  TARGETS.find((target) => target.share === share)?.kind ?? "ground-cover";
+
 /** How sure the lines are that a target is reached. */
 export interface Chance extends Worked {
   /** Between 0 and 1. */

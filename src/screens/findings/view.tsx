@@ -1,6 +1,7 @@
 /** Findings: what each test found last on each field, strip beside strip. */
 
 import { useState } from "preact/hooks";
+import { kindAimedAt } from "../../science/ground-cover/targets.ts";
 import type { Catalogue } from "../catalogue.ts";
 import { DemoNote } from "../demo/demo-note.tsx";
 import { nameWithFate } from "../fields/cover-model.ts";
@@ -178,7 +179,8 @@ const Test = (props: {
           measure={measure}
           drawn={drawn}
           target={
-            target === null
+            // Residue alone has no place on a scale of ground cover.
+            target === null || kindAimedAt(target / 100) === "residue"
               ? null
               : { share: target / 100, words: words.findings.target(writeNumber(target, TONGUE, 1)) }
           }
@@ -199,7 +201,9 @@ const besideWords = (words: FindingsWords, strips: readonly StripFound[]): strin
 const Chances = (props: { readonly strips: readonly StripFound[]; readonly targetPercent: number }) => {
   const words = useWordsWith(FINDINGS_WORDS);
   const percent = writeNumber(props.targetPercent, TONGUE, 1);
-  if (props.strips.every(({ chance }) => chance === null)) return <p>{words.findings.noChances(percent)}</p>;
+  const what = words.findings.aimedAt[kindAimedAt(props.targetPercent / 100)];
+  if (props.strips.every(({ chance }) => chance === null))
+    return <p>{words.findings.noChances(what, percent)}</p>;
   return (
     <>
       {props.strips.map(({ id, strip, chance }) => {
@@ -207,8 +211,8 @@ const Chances = (props: { readonly strips: readonly StripFound[]; readonly targe
         return (
           <p key={id}>
             {chance === null
-              ? words.findings.noChance(name, percent)
-              : words.findings.chance(chance, percent, name)}
+              ? words.findings.noChance(name, what, percent)
+              : words.findings.chance(chance, what, percent, name)}
           </p>
         );
       })}

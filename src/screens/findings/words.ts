@@ -45,13 +45,15 @@ const english = (trade: TradeWords) => ({
       soak: (minutes: string) => `no ring was read for ${minutes} min`,
     },
     target: (percent: string) => `target ${percent} %`,
-    chance: (chance: number, percent: string, strip: string) =>
-      `${strip}: the chance that true ground cover is at least ${percent} % is ${inHundred(chance)}.`,
+    aimedAt: { residue: "residue", "ground-cover": "ground cover" },
+    chance: (chance: number, what: string, percent: string, strip: string) =>
+      `${strip}: the chance that true ${what} is at least ${percent} % is ${inHundred(chance)}.`,
     chanceSampling: "This speaks of which places the lines fell on, not of misreading.",
     localFirst: "Local codes, conservation rules and licensed advice come first.",
-    noChance: (strip: string, percent: string) =>
-      `${strip}: too few lines to say how likely it reaches ${percent} %.`,
-    noChances: (percent: string) => `Too few lines to say how likely a strip reaches ${percent} %.`,
+    noChance: (strip: string, what: string, percent: string) =>
+      `${strip}: too few lines to say how likely it reaches ${percent} % ${what}.`,
+    noChances: (what: string, percent: string) =>
+      `Too few lines to say how likely a strip reaches ${percent} % ${what}.`,
     showTable: "Show as table",
     showDrawing: "Show as drawing",
     beside: "Side by side",

@@ -5,7 +5,7 @@ import { GIVE_OR_TAKE } from "../../science/constants.ts";
 import type { Caution } from "../../science/estimate.ts";
 import { hitsOf, type KindOfAMark, marksByKind } from "../../science/ground-cover/line.ts";
 import { type Percentages, percentagesThatSum } from "../../science/ground-cover/percentages.ts";
-import { type Chance, chanceOfAtLeast } from "../../science/ground-cover/targets.ts";
+import { type Chance, chanceOfAtLeast, kindAimedAt } from "../../science/ground-cover/targets.ts";
 import { METHODS } from "../../science/methods/all.ts";
 import { type MethodId, sourcesOf } from "../../science/methods.ts";
 import { type Mark, SOURCES, type Source, type SourceId } from "../../science/sources.ts";
@@ -118,7 +118,7 @@ export const readWorkedOut = async (
   const cover = coverOfLines(lines, settings);
   const counts = cover.finished.map((line) => line.counts);
   const { target, ...counting } = wantedBy(settings);
-  const chance = target === null ? null : chanceOfAtLeast(counts, "ground-cover", counting, target);
+  const chance = target === null ? null : chanceOfAtLeast(counts, kindAimedAt(target), counting, target);
   const byKind = marksByKind(counts);
   const kinds = byKind.ok ? percentagesThatSum(byKind.value) : byKind;
   const worked = [cover.cover, cover.more, ...(chance === null ? [] : [chance])].flatMap((one) =>

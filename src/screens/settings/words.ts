@@ -60,7 +60,7 @@ const english = (trade: TradeWords) => ({
   marginRefused: "Give or take more than 0 and at most 50 points.",
   target: "Which ground cover is aimed at?",
   targetNote:
-    "Findings set it against ground cover: residue and living green together. A rule on residue alone is another thing: look at the kinds on the sheets of the lines. Local rules, conservation plans and licensed advice come first.",
+    "An aim of residue is set against residue alone, any other against ground cover: residue and living green together. Local rules, conservation plans and licensed advice come first.",
   targets: {
     "conservation-tillage": "30 % residue after planting",
     protection: "75 % ground cover at any time",

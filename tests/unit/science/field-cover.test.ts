@@ -103,3 +103,14 @@ it("keeps lines on old grass out of the strips, and says them apart: 2 of 5 line
   // A line that was begun there is gone on with like any other.
   expect(unfinished).toHaveLength(1);
 });
+
+it("sets the aim of a rule on residue against residue alone: a green cover crop does not fulfil it", () => {
+  // Half of the ground is green; residue lies on 8 to 12 of 100 marks.
+  const lines = [8, 12, 10, 9].map((hits) =>
+    on("2026-05-07", 1, hits, { counts: { ...line(hits), green: 50, bare: 50 - hits } }),
+  );
+  const chance = (target: number) => coverOfField(lines, { stoneCounts: false, target }).onDays[0]?.chance;
+  expect(chance(0.3)).toBeLessThan(0.01);
+  // The same share as an aim of one's own is one of ground cover.
+  expect(chance(0.31)).toBeGreaterThan(0.99);
+});

@@ -220,5 +220,8 @@ export const GROUND_AND_HOLES = [
     },
     coverOfLine: [line(44), "residue", PLAIN],
   }),
-  ...swept("ground-cover/targets.ts", targets, { chanceOfAtLeast: [LINES, "residue", PLAIN, 0.3] }),
+  ...swept("ground-cover/targets.ts", targets, {
+    chanceOfAtLeast: [LINES, "residue", PLAIN, 0.3],
+    kindAimedAt: [0.3],
+  }),
 ];
