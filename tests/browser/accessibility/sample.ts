@@ -1,5 +1,5 @@
 /** A farm with something on every screen, and the address of each. */
-import { href, type Route } from "../../../src/screens/parts/route.ts";
+import { HELP_TOPICS, href, type Route } from "../../../src/screens/parts/route.ts";
 import {
   beginSample,
   fieldOf,
@@ -48,12 +48,18 @@ const ringsAndHoles = (add: Sample["add"], on: On) => {
       [4, { type: "closed" }],
     ]),
   });
-  return { ring, hole, closed };
+  return { letter: a, ring, hole, closed };
 };
 
 /** Makes the sample. */
 export const sampleFarm = (): SampleFarm => {
-  const { add, rows } = beginSample();
+  const sample = beginSample();
+  const { addresses } = farmIn(sample);
+  return { rows: sample.rows(), addresses };
+};
+
+/** Adds the farm to a sample, and says what more can be laid on. */
+export const farmIn = ({ add }: Sample) => {
   const person = add("person", { name: "One who counts" });
   const farm = add("farm", { name: "Hollow Lane" });
   const corner = (latitudeDeg: number, longitudeDeg: number) => ({ latitudeDeg, longitudeDeg });
@@ -125,7 +131,7 @@ export const sampleFarm = (): SampleFarm => {
     person: null,
     startedAtMs: sampleStartMs + 4_000_000,
   });
-  const { ring, hole, closed } = ringsAndHoles(add, { visit, field, strip });
+  const { letter, ring, hole, closed } = ringsAndHoles(add, { visit, field, strip });
   const routes: { readonly [At in Route["at"]]: Extract<Route, { at: At }> } = {
     welcome: { at: "welcome" },
     measure: { at: "measure" },
@@ -161,16 +167,12 @@ export const sampleFarm = (): SampleFarm => {
     deleted: { at: "deleted" },
     "two-versions": { at: "two-versions" },
   };
-  return {
-    rows: rows(),
-    addresses: {
-      ...Object.fromEntries(Object.entries(routes).map(([name, route]) => [name, href(route)])),
-      "help, hole": href({ at: "help-topic", topic: "hole" }),
-      "help, words": href({ at: "help-topic", topic: "words" }),
-      "help, methods": href({ at: "help-topic", topic: "methods" }),
-      "line, five keys": href({ at: "line", line: five }),
-      "line, misses only": href({ at: "line", line: misses }),
-      "line, totals": href({ at: "line", line: totals }),
-    },
+  const addresses = {
+    ...Object.fromEntries(Object.entries(routes).map(([name, route]) => [name, href(route)])),
+    ...Object.fromEntries(HELP_TOPICS.map((topic) => [`help, ${topic}`, href({ at: "help-topic", topic })])),
+    "line, five keys": href({ at: "line", line: five }),
+    "line, misses only": href({ at: "line", line: misses }),
+    "line, totals": href({ at: "line", line: totals }),
   };
+  return { addresses, ground: { ...on, ring: letter, person }, follows: ring };
 };

@@ -6,14 +6,21 @@ import { type ChromiumDriver, startChromium } from "../drivers/chromium.ts";
 import { untilControlled } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
 import { handsOn, standsStill } from "../screens/on-phone.ts";
-import { type SampleFarm, sampleFarm } from "./sample.ts";
+import { watchCanvases } from "./canvases.ts";
+import type { SampleFarm } from "./sample.ts";
+import { wholeFarm } from "./sample-whole.ts";
 
 /** A phone on the sample farm. */
 export interface OnFarm {
   readonly chromium: ChromiumDriver;
+  readonly host: BuiltServer;
   readonly addresses: SampleFarm["addresses"];
   /** Opens a screen by its name and waits until it stands still. */
   readonly show: (screen: string) => Promise<void>;
+  /** The same, with the app started anew at its address. */
+  readonly startAt: (screen: string) => Promise<void>;
+  /** Leaves what stands on the screen, and puts the store back as it was when the app was started. */
+  readonly begin: () => Promise<void>;
   readonly close: () => Promise<void>;
 }
 
@@ -21,17 +28,34 @@ export interface OnFarm {
 export const onFarm = async (theme: "daylight" | "dusk"): Promise<OnFarm> => {
   const host: BuiltServer = await serveBuilt({ directory: builtFolder, under: "/" });
   const chromium = await startChromium();
-  const { rows, addresses } = sampleFarm();
+  const { rows, addresses } = wholeFarm();
   await chromium.open(host.url);
   // Left before it is installed, the page would take an error of the half-done installation along.
   await untilControlled(chromium);
   await putRows(chromium, rows, { theme });
+  await watchCanvases(chromium);
   await chromium.reload();
+  const putBack = await keepStore(chromium);
+  const addressOf = (screen: string): string => {
+    const address = addresses[screen];
+    if (address === undefined) throw new Error(`There is no screen "${screen}"`);
+    return address;
+  };
   return {
     chromium,
+    host,
+    begin: async () => {
+      await handsOn(chromium).goTo("#/welcome");
+      await putBack();
+    },
     addresses,
     show: async (screen) => {
-      await handsOn(chromium).goTo(addresses[screen] ?? "");
+      await handsOn(chromium).goTo(addressOf(screen));
+      await standsStill(chromium, screen);
+    },
+    startAt: async (screen) => {
+      await handsOn(chromium).goTo(addressOf(screen));
+      await chromium.reload();
       await standsStill(chromium, screen);
     },
     close: async () => {
@@ -41,9 +65,54 @@ export const onFarm = async (theme: "daylight" | "dusk"): Promise<OnFarm> => {
   };
 };
 
+/** What lies in the store, and how it is put back. */
+const keepStore = async (chromium: ChromiumDriver): Promise<() => Promise<void>> => {
+  const kept = await chromium.run(async () => {
+    const db = await new Promise<IDBDatabase>((resolve) => {
+      const request = indexedDB.open("mulchmark");
+      request.onsuccess = () => resolve(request.result);
+    });
+    const answer = <T>(request: IDBRequest<T>): Promise<T> =>
+      new Promise((resolve) => {
+        request.onsuccess = () => resolve(request.result);
+      });
+    const all: Record<string, [IDBValidKey | null, unknown][]> = {};
+    for (const name of db.objectStoreNames) {
+      const store = db.transaction(name).objectStore(name);
+      const [keys, rows] = await Promise.all([answer(store.getAllKeys()), answer(store.getAll())]);
+      all[name] = rows.map((row, at) => [store.keyPath === null ? (keys[at] ?? null) : null, row]);
+    }
+    db.close();
+    return JSON.stringify(all);
+  });
+  return () =>
+    chromium.run(async (text) => {
+      const all: Record<string, [IDBValidKey | null, unknown][]> = JSON.parse(text);
+      const db = await new Promise<IDBDatabase>((resolve) => {
+        const request = indexedDB.open("mulchmark");
+        request.onsuccess = () => resolve(request.result);
+      });
+      const tx = db.transaction([...db.objectStoreNames], "readwrite");
+      for (const [name, rows] of Object.entries(all)) {
+        const store = tx.objectStore(name);
+        store.clear();
+        for (const [key, row] of rows) store.put(row, key ?? undefined);
+      }
+      await new Promise<void>((resolve, reject) => {
+        tx.oncomplete = () => resolve();
+        tx.onabort = () => reject(tx.error);
+      });
+      db.close();
+      sessionStorage.clear();
+      return undefined;
+    }, kept);
+};
+
 /** A target on the screen that is smaller than it should be. */
 export interface Target {
   readonly what: string;
+  /** It is a key that counts. */
+  readonly counts: boolean;
   readonly widthPx: number;
   readonly heightPx: number;
 }
@@ -61,7 +130,8 @@ export const targets = (chromium: ChromiumDriver): Promise<Target[]> =>
       .map((one) => {
         const { width, height } = one.getBoundingClientRect();
         const what = `${one.tagName} ${one.className} "${(one.textContent ?? "").trim().slice(0, 40)}"`;
-        return { what, widthPx: Math.round(width * 10) / 10, heightPx: Math.round(height * 10) / 10 };
+        const counts = one.matches(".answer");
+        return { what, counts, widthPx: Math.round(width * 10) / 10, heightPx: Math.round(height * 10) / 10 };
       });
   });
 
@@ -73,8 +143,8 @@ export const overflowing = (chromium: ChromiumDriver): Promise<string[]> =>
       (one) =>
         one.checkVisibility() &&
         !one.closest(".out-of-sight") &&
-        // A map is drawn beyond its own edge and cut off there.
-        !one.matches(".leaflet-container *") &&
+        // A map is drawn beyond its own edge and cut off there; the strip of open holes scrolls by itself.
+        !one.matches(".leaflet-container *, .open-holes *") &&
         one.getBoundingClientRect().right > clientWidth + 0.5,
     );
     return scrollWidth > clientWidth || beyond.length > 0
@@ -83,6 +153,16 @@ export const overflowing = (chromium: ChromiumDriver): Promise<string[]> =>
           ...beyond.slice(0, 3).map((one) => one.outerHTML.slice(0, 120)),
         ]
       : [];
+  });
+
+/** Which part of the height is covered by what is stuck to the edges of the screen. */
+export const covered = (chromium: ChromiumDriver): Promise<number> =>
+  chromium.run(() => {
+    const stuck = [...document.querySelectorAll(".foot, .foot .actions, .bars, .next-reading")].filter(
+      (one) => ["sticky", "fixed"].includes(getComputedStyle(one).position) && one.checkVisibility(),
+    );
+    const heights = stuck.map((one) => one.getBoundingClientRect().height);
+    return heights.reduce((sum, one) => sum + one, 0) / innerHeight;
   });
 
 const axeSource = readFileSync(
@@ -99,16 +179,17 @@ export interface Audit {
 }
 
 /** Asks the checker of accessibility about the screen. */
-export const audit = async (chromium: ChromiumDriver): Promise<Audit> => {
+export const audit = async (chromium: ChromiumDriver, only: readonly string[] = []): Promise<Audit> => {
   // Put in by the browser's own debugger, which the policy does not bind; nothing is loaded by the page.
-  await chromium.page.evaluate(axeSource);
-  return chromium.run(async () => {
+  if (!(await chromium.run(() => Reflect.has(globalThis, "axe")))) await chromium.page.evaluate(axeSource);
+  return chromium.run(async (rules) => {
     const axe: unknown = Reflect.get(globalThis, "axe");
     const { violations, incomplete } = await (
       axe as { run: (where: Document, options: object) => Promise<AxeAnswer> }
     ).run(document, {
       rules: { "color-contrast-enhanced": { enabled: true } },
       resultTypes: ["violations", "incomplete"],
+      ...(rules.length === 0 ? {} : { runOnly: [...rules] }),
     });
     const shortly = (html: string): string => html.slice(0, 160);
     return {
@@ -123,7 +204,7 @@ export const audit = async (chromium: ChromiumDriver): Promise<Audit> => {
         })),
       ),
     };
-  });
+  }, only);
 };
 
 interface AxeFinding {

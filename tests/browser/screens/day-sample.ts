@@ -2,7 +2,15 @@
 import type { RecordId } from "../../../src/record/ids.ts";
 import type { MulchInside } from "../../../src/record/kinds/observation.ts";
 import type { Place } from "../../../src/record/shapes.ts";
-import { beginSample, fieldOf, lineOf, marksRead, type Rows, sampleStartMs } from "../../bench/seed.ts";
+import {
+  beginSample,
+  fieldOf,
+  lineOf,
+  marksRead,
+  type Rows,
+  type Sample,
+  sampleStartMs,
+} from "../../bench/seed.ts";
 import { entriesAt, holeOf, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
 import type { OnPhone } from "./on-phone.ts";
 
@@ -35,15 +43,17 @@ export const PHOTO_DIGESTS = ["a".repeat(64), "b".repeat(64)] as const;
 const FULL_MM = 150;
 
 /** Makes the sample. */
-export const daySample = ({
-  day = "2024-05-07",
-  mulch = "kept",
-  reps = 0,
-  photos = false,
-  oldGrass = true,
-  tracks = false,
-}: DayAsked = {}): DaySample => {
-  const { add, rows } = beginSample();
+export const daySample = (
+  {
+    day = "2024-05-07",
+    mulch = "kept",
+    reps = 0,
+    photos = false,
+    oldGrass = true,
+    tracks = false,
+  }: DayAsked = {},
+  { add, rows }: Sample = beginSample(),
+): DaySample => {
   const field = add("field", fieldOf("Long Bottom"));
   const visit = add("visit", { field, day, harvestYear: null });
   const rope = add("kit", { type: "rope", name: "R1", marks: 20, spacingM: 0.3 });

@@ -1,7 +1,15 @@
 /** A field with something of everything on its ground, and a sky that a test moves. */
 import type { RecordId } from "../../../src/record/ids.ts";
 import type { Position } from "../../../src/record/shapes.ts";
-import { beginSample, fieldOf, lineOf, marksRead, type Rows, sampleStartMs } from "../../bench/seed.ts";
+import {
+  beginSample,
+  fieldOf,
+  lineOf,
+  marksRead,
+  type Rows,
+  type Sample,
+  sampleStartMs,
+} from "../../bench/seed.ts";
 import { holeOf, ringOf } from "../../bench/seed-rings.ts";
 import type { OnPhone } from "./on-phone.ts";
 
@@ -42,8 +50,7 @@ export interface MapSample {
 /** A text that would run as code if it were ever put into the page as markup. */
 export const HOSTILE = '<img src=x onerror="document.title=1">';
 
-export const mapSample = (): MapSample => {
-  const { add, rows } = beginSample();
+export const mapSample = ({ add, rows }: Sample = beginSample()): MapSample => {
   const farm = add("farm", { name: "Hollow Lane" });
   const farm2 = add("farm", { name: "Brook End" });
   const square = (eastM: number) => [

@@ -1,7 +1,15 @@
 /** A field of three harvest years with lines, holes, rings and an earlier result from paper. */
 import type { RecordId } from "../../../src/record/ids.ts";
 import type { Ring } from "../../../src/record/kinds/kit.ts";
-import { beginSample, fieldOf, lineOf, marksRead, type Rows, sampleStartMs } from "../../bench/seed.ts";
+import {
+  beginSample,
+  fieldOf,
+  lineOf,
+  marksRead,
+  type Rows,
+  type Sample,
+  sampleStartMs,
+} from "../../bench/seed.ts";
 import { entriesAt, holeOf, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
 
 export interface YearsSample {
@@ -26,8 +34,7 @@ const letters = (residue: number): string => "r".repeat(residue) + "b".repeat(20
  * Three visits, one in each year: three lines, three holes and three rings on each of two strips. Worms and
  * drops of the ruler are told apart by strip and year so that the numbers can be worked out by hand.
  */
-export const yearsSample = (): YearsSample => {
-  const { add, rows } = beginSample();
+export const yearsSample = ({ add, rows }: Sample = beginSample()): YearsSample => {
   const field = add("field", fieldOf("Long Bottom"));
   const rope = add("kit", { type: "rope", name: "R1", marks: 20, spacingM: 0.5 });
   const ring = add("kit", RING);

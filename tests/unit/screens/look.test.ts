@@ -9,7 +9,10 @@ const look = join(screens, "parts/look.css");
 const css = readFileSync(look, "utf8");
 const themes = tokensOf(css);
 
-/** Text or a figure, and what lies behind it. */
+/**
+ * Text or a figure, and what lies behind it. What the screens really show is measured on them
+ * (tests/browser/accessibility); these keep a token from falling below its bound while it is tuned.
+ */
 const texts: readonly (readonly [text: string, behind: string])[] = [
   ["ink", "paper"],
   ["ink", "soft"],

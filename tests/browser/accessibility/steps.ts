@@ -1,0 +1,109 @@
+/** What a person does on the way to a state: touches, writes, chooses a file. */
+import { placeAtRest } from "../screens/on-phone.ts";
+import type { OnFarm } from "./screens.ts";
+
+/** A key, a link or a fold to touch by its words, or something else to do. */
+export type Step = string | RegExp | ((on: OnFarm) => Promise<unknown>);
+
+/** A key that does not come within this time never will. */
+const COMES_MS = 8000;
+
+const keys = "a:visible, button:visible, label:visible, summary:visible";
+
+/** Does one step. Words of a string are the beginning of what a key says. */
+export const take = async (on: OnFarm, step: Step): Promise<void> => {
+  if (typeof step === "function") await step(on);
+  else {
+    const words =
+      typeof step === "string" ? new RegExp(`^\\s*${step.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}`) : step;
+    await on.chromium.page.locator(keys).filter({ hasText: words }).first().tap({ timeout: COMES_MS });
+  }
+};
+
+/** Touches what the selector finds first. */
+export const tap =
+  (selector: string): Step =>
+  ({ chromium }) =>
+    chromium.page.locator(selector).first().tap({ timeout: COMES_MS });
+
+/** Touches places within what the selector finds, in pixels from its corner. */
+export const at =
+  (selector: string, ...places: readonly (readonly [x: number, y: number])[]): Step =>
+  async ({ chromium }) => {
+    // A map is drawn anew while it finds its size.
+    await placeAtRest(chromium.page.locator(selector).first());
+    for (const [x, y] of places) {
+      await chromium.page.locator(selector).first().tap({ position: { x, y }, timeout: COMES_MS });
+      await chromium.page.waitForTimeout(300);
+    }
+  };
+
+/** Types on the number pad. */
+export const digits =
+  (typed: string): Step =>
+  async ({ chromium }) => {
+    for (const digit of typed)
+      await chromium.page
+        .locator(".pad-keys button")
+        .filter({ hasText: new RegExp(`^${digit}$`) })
+        .first()
+        .tap({ timeout: COMES_MS });
+  };
+
+/** Writes on the line with this label. */
+export const write =
+  (label: string | RegExp, text: string): Step =>
+  ({ chromium }) =>
+    chromium.page.getByRole("textbox", { name: label }).first().fill(text, { timeout: COMES_MS });
+
+/** Waits until the selector finds something. */
+export const seen =
+  (selector: string): Step =>
+  ({ chromium }) =>
+    chromium.page.locator(selector).first().waitFor({ timeout: COMES_MS });
+
+/** Brings something that lies further down to the eyes: charts are drawn when they come near. */
+export const down =
+  (selector: string): Step =>
+  ({ chromium }) =>
+    chromium.page.locator(selector).first().scrollIntoViewIfNeeded({ timeout: COMES_MS });
+
+/** Waits until these words stand there. */
+export const reads =
+  (words: string | RegExp): Step =>
+  ({ chromium }) =>
+    chromium.page.locator("#app").getByText(words).first().waitFor({ timeout: COMES_MS });
+
+/** Chooses a file where one is asked for. */
+export const choose =
+  (name: string, make: (on: OnFarm) => Promise<Buffer>): Step =>
+  async (on) =>
+    on.chromium.page
+      .locator("input[type=file]:not([capture])")
+      .first()
+      .setInputFiles({
+        name,
+        mimeType: name.endsWith(".jpg") ? "image/jpeg" : "application/zip",
+        buffer: await make(on),
+      });
+
+/** Stands in the middle of the sample's field. */
+export const standing: Step = async ({ chromium, host }) => {
+  await chromium.context.grantPermissions(["geolocation"], { origin: host.origin });
+  await chromium.context.setGeolocation({ latitude: 52.0007, longitude: 0.5012, accuracy: 4 });
+};
+
+/** Nobody knows any more where the phone is. */
+export const nowhere: Step = ({ chromium }) => chromium.context.clearPermissions();
+
+/** A copy of everything, as it is saved. */
+export const savedCopy = async ({ chromium: { page } }: OnFarm): Promise<Buffer> => {
+  await page.getByRole("button", { name: "Make a copy" }).tap();
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save", exact: true }).tap(),
+  ]);
+  const parts: Buffer[] = [];
+  for await (const part of await download.createReadStream()) parts.push(part as Buffer);
+  return Buffer.concat(parts);
+};
