@@ -40,7 +40,7 @@ it("a pair for each farm: 1.35, t 6.93589 on 13, p = 1.028e-5, 0.92951 to 1.7704
   const range = reached(seen.range);
   expect(range.lower).toBeCloseTo(0.92951, 5);
   expect(range.upper).toBeCloseTo(1.77049, 5);
-  expect(seen).toMatchObject({ n: 14, sampledBy: "farms", word: "clearly-different", cautions: [] });
+  expect(seen).toMatchObject({ n: 14, sampledBy: "farms", word: "clearly-different" });
 });
 
 it("least significant difference 0.42049, the half of that range, also from the table of blocks", () => {
