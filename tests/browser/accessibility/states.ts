@@ -41,6 +41,7 @@ const LINE: readonly State[] = [
   ["line, settling", "line, two answers", tap("[data-opens=doubts]")],
   ["line sheet, moving its start", "line-sheet", "Put the start by hand"],
   ["line sheet, taking its end", "line-sheet", "Take the end position"],
+  ["line sheet, how it lay", "line-sheet", "Correct strip and rope"],
   ["line sheet, deleting", "line-sheet", "Delete this line"],
   ["set out, a strip", "line-new", "Add a strip"],
   ["set out, a rope", "line-new", "Add a rope"],
@@ -128,6 +129,7 @@ const HOLE: readonly State[] = [
   ["hole set out, own sizes", "hole-new", "own sizes"],
   ["hole set out, a method", "hole-new", tap("fieldset .ticks.column .tick:first-child")],
   ["hole sheet, formula", "hole-sheet", "Show the formula and its source"],
+  ["hole sheet, how it lay", "hole-sheet", "Correct strip and place"],
   ["hole sheet, deleting", "hole-sheet", "Delete this hole"],
 ];
 
@@ -199,6 +201,7 @@ const FIELD: readonly State[] = [
   ],
   ["field, it rained", "field", "Rain", write(/mm/, "12"), "Write it down", seen("li.rain")],
   ["field, from paper", "field, three years", /2019/],
+  ["field, a paper", "field", "Earlier result (paper)"],
   ["visit, today", "visit", "Measure here today"],
   ["field, same field", "field", "This field is the same"],
   ["field, name and farm", "field", "Change name or farm"],
