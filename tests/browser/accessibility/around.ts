@@ -6,7 +6,7 @@ import { untilStarted } from "../drivers/driver.ts";
 import { temporaryFolder } from "../drivers/programs.ts";
 import { builtFolder } from "../drivers/serve-built.ts";
 import { handsOn } from "../screens/on-phone.ts";
-import { reads, type Step, seen } from "./steps.ts";
+import { reads, type Step, seen, tap } from "./steps.ts";
 
 const MINUTE_MS = 60_000;
 
@@ -75,6 +75,13 @@ export const AROUND: readonly (readonly [name: string, ...way: Step[]])[] = [
   ["example farm, here", "Bring in the example farm", reads("The example farm is here")],
   ["example farm, its fields", goTo("#/fields"), reads("(example farm)")],
   ["example farm, a field", /^Lantern/, reads("invented")],
+  ["example farm, at home", goTo("#/measure"), seen(".demo-tag")],
+  [
+    "example farm, a day",
+    goTo("#/measure"),
+    tap("a.row[href^='#/visit/']:has(.demo-tag)"),
+    seen(".demo-place"),
+  ],
   ["example farm, first", goTo("#/welcome")],
   ["next reading, in some minutes", itIs(62), show("measure"), seen(".next-reading")],
   ["next reading, above a line", show("line")],

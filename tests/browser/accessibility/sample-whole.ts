@@ -28,6 +28,17 @@ export const wholeFarm = (): SampleFarm => {
     },
     { deleted: true },
   );
+  const water = {
+    type: "note",
+    visit,
+    field,
+    strip,
+    text: "Water stands.",
+    at: { position: null, why: "slow" },
+    person: null,
+    startedAtMs: sampleStartMs + 4_200_000,
+  } as const;
+  const twoVersions = add("observation", water, { beside: { ...water, text: "Water stood." } });
   const missesFive = add(
     "observation",
     lineOf(
@@ -41,6 +52,7 @@ export const wholeFarm = (): SampleFarm => {
   const more = {
     "line, misses with five keys": href({ at: "line", line: missesFive }),
     "note, deleted": href({ at: "note", note: thrown }),
+    "note, two versions": href({ at: "note", note: twoVersions }),
     "visit, without a name": href({ at: "visit", visit: unnamed }),
     "rings, none": href({ at: "rings", visit: unnamed }),
     "ring-new, behind another": href({ at: "ring-new", visit, follows: farm.follows }),

@@ -28,6 +28,8 @@ const LINE: readonly State[] = [
   ["line, a mark corrected", "line", "Correct a mark", tap("[data-mark='2']")],
   ["line, one was corrected", "line", "Correct a mark", tap("[data-mark='2']"), "Bare", reads("corrected")],
   ["line, just answered", "line", "Residue", seen(".flash, .flash-again")],
+  // One look of the flash takes turns with the other.
+  ["line, answered again", "line", "Residue", seen(".flash, .flash-again"), "Residue", reads("6 of")],
   ["line, undone", "line", "Undo"],
   ["line, ended", "line", "Line ends here"],
   ["line, nothing was read", "line, five keys", "Line ends here"],
