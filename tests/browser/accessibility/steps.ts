@@ -6,7 +6,7 @@ import type { OnFarm } from "./screens.ts";
 export type Step = string | RegExp | ((on: OnFarm) => Promise<unknown>);
 
 /** A key that does not come within this time never will. */
-const COMES_MS = 8000;
+const COMES_MS = 20_000;
 
 const keys = "a:visible, button:visible, label:visible, summary:visible";
 
