@@ -2,6 +2,7 @@
 import { type ReadonlySignal, signal } from "@preact/signals";
 import { type ComponentChildren, createContext, Fragment, type FunctionComponent } from "preact";
 import { useContext, useEffect, useMemo, useRef, useState } from "preact/hooks";
+import type { Command } from "../../record/command/command.ts";
 import { useHouse } from "./house.ts";
 import { Key } from "./keys.tsx";
 import { isAlike, readTyped, typedKey, waitingForReload, writeTyped } from "./typed-store.ts";
@@ -191,5 +192,32 @@ export const useKeeping = (): (<T>(write: () => Promise<T>) => Promise<T>) => {
       removeEventListener("pagehide", look);
       look();
     }
+  };
+};
+
+/**
+ * The two ways out of a form.
+ *
+ * @param onDone called once the form is left
+ * @returns `close` leaves it as it is; `keep` writes, where there is anything to write, and leaves it then: what
+ * cannot be written is told, and the form stays
+ */
+export const useWaysOut = (
+  onDone: () => void,
+): { readonly close: () => void; readonly keep: (commands: readonly Command[]) => Promise<void> } => {
+  const house = useHouse();
+  const forget = useForget();
+  const keeping = useKeeping();
+  const close = () => {
+    forget();
+    onDone();
+  };
+  return {
+    close,
+    keep: async (commands) => {
+      const written = commands.length === 0 ? null : await keeping(() => house.write(...commands));
+      if (written?.ok === false) house.tell(written.problem);
+      else close();
+    },
   };
 };

@@ -8,7 +8,7 @@ import { Choice, Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
-import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
+import { Brought, Typed, useTyped, useWaysOut } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { goToStrip, groundToKeep, isOldGrass, leftSpot } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
@@ -48,12 +48,7 @@ const Form = (props: {
   const before = conditionsOf(ring.entries);
   const [plan, setPlan] = useTyped("plan", planText(header.planMin));
   const [adding, setAdding] = useState<Adding>(addingAtFirst);
-  const forget = useForget();
-  const keeping = useKeeping();
-  const close = () => {
-    forget();
-    onDone();
-  };
+  const out = useWaysOut(onDone);
   const [tried, setTried] = useState(false);
   const [busy, once] = useOnce();
   const rims = useRims(header.rimToSoilM);
@@ -102,14 +97,7 @@ const Form = (props: {
           ...(before.wetnessIds.length === 0 ? {} : { replaces: [...before.wetnessIds] }),
         },
       });
-    if (commands.length > 0) {
-      const written = await keeping(() => house.write(...commands));
-      if (!written.ok) {
-        house.tell(written.problem);
-        return;
-      }
-    }
-    close();
+    await out.keep(commands);
   };
   return (
     <>
@@ -156,7 +144,7 @@ const Form = (props: {
       <Plan way={choices.way} text={plan} onText={setPlan} />
       {lies === null ? <p>{words.needs}</p> : null}
       <div class="keys two">
-        <Key onPress={close}>{catalogue.common.close}</Key>
+        <Key onPress={out.close}>{catalogue.common.close}</Key>
         <Key look="solid" off={busy || lies === null} onPress={() => once(keep)}>
           {sheet.correctKeep}
         </Key>

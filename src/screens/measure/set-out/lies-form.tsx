@@ -8,7 +8,7 @@ import { Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { useOnce } from "../../parts/once.ts";
 import type { Listed } from "../../parts/reader.ts";
-import { Brought, Typed, useForget, useKeeping, useTyped } from "../../parts/typed.tsx";
+import { Brought, Typed, useTyped, useWaysOut } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { StripChoice } from "../hole/strip-choice.tsx";
 import { goToStrip, groundNow, groundToKeep, isGround, isOldGrass, leftSpot } from "./ground.ts";
@@ -66,18 +66,13 @@ const Form = ({ id, header, ropeMarks, setOut, onDone }: Props & { readonly setO
       (rope === first.rope || ropes.some((one) => one.id === rope)),
   );
   const say = (more: Partial<typeof said>) => setSaid((before) => ({ ...before, ...more }));
-  const forget = useForget();
-  const keeping = useKeeping();
+  const out = useWaysOut(onDone);
   const [busy, once] = useOnce();
   const { ground, place, rope, angleToRowsDeg } = said;
   const lies = groundToKeep(ground, spots);
   const marks = rope === first.rope ? null : marksOf(ropes, rope);
   // The marks were counted one by one along the rope: on another number of them nobody knows what was not read.
   const otherMarks = marks !== null && ropeMarks > 0 && marks !== ropeMarks ? marks : null;
-  const close = () => {
-    forget();
-    onDone();
-  };
   const keep = async () => {
     if (lies === null) return;
     const shared = { ...lies, place };
@@ -88,14 +83,7 @@ const Form = ({ id, header, ropeMarks, setOut, onDone }: Props & { readonly setO
           leftSpot(ground),
         )
       : changesOf<HoleHeader, "spot">(header, shared, leftSpot(ground));
-    if (isChanged({ patch, without })) {
-      const written = await keeping(() => house.write(house.pen.change(id, patch, without)));
-      if (!written.ok) {
-        house.tell(written.problem);
-        return;
-      }
-    }
-    close();
+    await out.keep(isChanged({ patch, without }) ? [house.pen.change(id, patch, without)] : []);
   };
   return (
     <>
@@ -133,7 +121,7 @@ const Form = ({ id, header, ropeMarks, setOut, onDone }: Props & { readonly setO
       ) : null}
       {lies === null ? <p>{says.needsStrip}</p> : null}
       <div class="keys two">
-        <Key onPress={close}>{common.close}</Key>
+        <Key onPress={out.close}>{common.close}</Key>
         <Key look="solid" off={busy || lies === null || otherMarks !== null} onPress={() => once(keep)}>
           {says.keep}
         </Key>
