@@ -4,6 +4,7 @@ import type { ComponentType } from "preact";
 import { useEffect } from "preact/hooks";
 import { LineScreen } from "../screens/measure/line/view.tsx";
 import { type House, HouseContext } from "../screens/parts/house.ts";
+import { keepFocus } from "../screens/parts/keep-focus.ts";
 import { ListPane } from "../screens/parts/page.tsx";
 import { href, type Route } from "../screens/parts/route.ts";
 import { Bars } from "./bars.tsx";
@@ -216,6 +217,11 @@ const useTheme = (house: House) => {
 /** The whole app, once the house is open. */
 export const Shell = ({ house }: { readonly house: House }) => {
   useTheme(house);
+  useEffect(() => {
+    const stop = new AbortController();
+    keepFocus(stop.signal);
+    return () => stop.abort();
+  }, []);
   const at = route.value;
   useEffect(() => {
     scrollTo(0, 0);

@@ -1,4 +1,4 @@
-/** Classes with a look of their own that stand on nothing in any state, and why. */
+/** Classes with a look of their own that stand on nothing in any state, or for a moment only, and why. */
 export const NEVER_MET: Readonly<Record<string, string>> = {
   progress: "stands while a file is made or read",
   "demo-progress": "stands while the example farm is brought in",

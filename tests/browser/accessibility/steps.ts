@@ -1,14 +1,58 @@
-/** What a person does on the way to a state: touches, writes, chooses a file. */
+/** What a person does on the way to a state, by keyboard as far as a keyboard gets: fingers have tests of their own. */
+import type { Locator } from "playwright-core";
+import { until } from "../drivers/driver.ts";
 import { placeAtRest } from "../screens/on-phone.ts";
 import type { OnFarm } from "./screens.ts";
 
 /** A key, a link or a fold to touch by its words, or something else to do. */
-export type Step = string | RegExp | ((on: OnFarm) => Promise<unknown>);
+export type Step = string | RegExp | (((on: OnFarm) => Promise<unknown>) & { readonly presses?: true });
+
+/** Whether a key is pressed on this way. */
+export const presses = (way: readonly Step[]): boolean =>
+  way.some((step) => typeof step !== "function" || step.presses === true);
 
 /** A key that does not come within this time never will. */
 const COMES_MS = 20_000;
 
 const keys = "a:visible, button:visible, label:visible, summary:visible";
+
+/** Stands on a key and presses it. */
+const press = async ({ chromium: { page } }: OnFarm, found: Locator): Promise<void> => {
+  await found.waitFor({ timeout: COMES_MS });
+  let key = "";
+  // What is being written down keeps a key switched off for a moment.
+  await until(
+    "a keyboard stands on the key",
+    async () => {
+      key = await found.evaluate((one) => {
+        const target = one instanceof HTMLLabelElement ? (one.control ?? one) : one;
+        if (target instanceof HTMLElement) target.focus();
+        if (document.activeElement !== target) return "";
+        return target.matches("input") ? "Space" : "Enter";
+      });
+      return key !== "";
+    },
+    COMES_MS,
+  );
+  await page.keyboard.press(key);
+};
+
+/** Leaves what is open by its own key; false when it has none. */
+export const leave = async (on: OnFarm): Promise<boolean> => {
+  const close = on.chromium.page.getByRole("button", { name: "Close", exact: true });
+  if ((await close.count()) === 0) return false;
+  await press(on, close.first());
+  return true;
+};
+
+/** Whether a keyboard stands somewhere, and not at the top of the page again; another screen begins there. */
+export const standsOn = ({ chromium, addresses }: OnFarm, screen: string): Promise<boolean> =>
+  chromium.run(
+    (address) =>
+      location.hash !== address ||
+      (document.activeElement !== null && document.activeElement !== document.body),
+    addresses[screen] ?? "",
+  );
 
 /** Does one step. Words of a string are the beginning of what a key says. */
 export const take = async (on: OnFarm, step: Step): Promise<void> => {
@@ -16,11 +60,17 @@ export const take = async (on: OnFarm, step: Step): Promise<void> => {
   else {
     const words =
       typeof step === "string" ? new RegExp(`^\\s*${step.replace(/[.*+?^${}()|[\]\\]/g, "\\$&")}`) : step;
-    await on.chromium.page.locator(keys).filter({ hasText: words }).first().tap({ timeout: COMES_MS });
+    await press(on, on.chromium.page.locator(keys).filter({ hasText: words }).first());
   }
 };
 
-/** Touches what the selector finds first. */
+/** Presses what the selector finds first. */
+export const key = (selector: string): Step =>
+  Object.assign((on: OnFarm) => press(on, on.chromium.page.locator(selector).first()), {
+    presses: true,
+  } as const);
+
+/** Touches what the selector finds first: what no keyboard reaches, and need not. */
 export const tap =
   (selector: string): Step =>
   ({ chromium }) =>
@@ -77,8 +127,12 @@ export const reads =
 /** Chooses a file where one is asked for. */
 export const choose =
   (name: string, make: (on: OnFarm) => Promise<Buffer>): Step =>
-  async (on) =>
-    on.chromium.page
+  async (on) => {
+    const { page } = on.chromium;
+    // The dialog of the browser gives the focus back to the key that opened it.
+    const opener = page.locator(".photo-keys .key").last();
+    if ((await opener.count()) > 0) await opener.focus();
+    await page
       .locator("input[type=file]:not([capture])")
       .first()
       .setInputFiles({
@@ -86,6 +140,7 @@ export const choose =
         mimeType: name.endsWith(".jpg") ? "image/jpeg" : "application/zip",
         buffer: await make(on),
       });
+  };
 
 /** Stands in the middle of the sample's field. */
 export const standing: Step = async ({ chromium, host }) => {

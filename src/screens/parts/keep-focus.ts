@@ -1,0 +1,81 @@
+/**
+ * Where the focus goes when what it stood on gives way to something else. Without this a keyboard stands at the
+ * top of the page again after every form that opens or closes in the place of its key.
+ */
+
+/** A child of an element, by its place among the others. */
+interface Place {
+  readonly parent: Element;
+  readonly at: number;
+}
+
+/** Nobody is put on a key that deletes: Enter held a moment too long would press it. */
+const KEYS = "a[href], button:not(:disabled, .danger), summary";
+const LINES = "input, textarea, select, fieldset";
+
+/** From an element up to all that is drawn. */
+const placesOf = (element: Element): readonly Place[] => {
+  const places: Place[] = [];
+  for (let one = element; one.parentElement !== null; one = one.parentElement) {
+    const parent = one.parentElement;
+    if (parent === document.body) break;
+    places.push({ parent, at: [...parent.children].indexOf(one) });
+  }
+  return places;
+};
+
+/** A form as a whole and not its first line, which would bring a phone's keyboard up; else the first key. */
+const standIn = (there: Element): HTMLElement | null => {
+  const keys = there.matches(KEYS) ? there : there.querySelector(KEYS);
+  const has = there.matches(LINES) || there.querySelector(LINES) !== null;
+  const found = has ? there : keys;
+  return found instanceof HTMLElement && found.checkVisibility() ? found : null;
+};
+
+const stand = (on: HTMLElement): void => {
+  if (!on.matches(KEYS)) on.tabIndex = -1;
+  // It stands where the finger just was: nothing may be scrolled away under it.
+  on.focus({ preventScroll: true });
+};
+
+/** Who takes the focus of an element that was switched off or taken away. */
+const heirOf = (held: Element, places: readonly Place[]): Element | null => {
+  // A key that was switched off keeps its neighbours, and none of them may be pressed instead of it.
+  if (held.isConnected) return held.matches(":disabled") ? held.parentElement : null;
+  const place = places.find(({ parent }) => parent.isConnected);
+  if (place === undefined) return null;
+  const { parent, at } = place;
+  const there = parent.children[Math.min(at, parent.children.length - 1)];
+  return (there === undefined ? null : standIn(there)) ?? parent;
+};
+
+const isLost = (): boolean => document.activeElement === null || document.activeElement === document.body;
+
+/** Watches the focus until the signal ends it. Screens that move the focus themselves come first. */
+export const keepFocus = (signal: AbortSignal): void => {
+  let held: Element | null = null;
+  let places: readonly Place[] = [];
+  let address = "";
+  const replace = (): void => {
+    // Another screen begins at its top.
+    if (held === null || !isLost() || location.hash !== address) return;
+    const heir = heirOf(held, places);
+    if (heir instanceof HTMLElement) stand(heir);
+  };
+  const gone = new MutationObserver(() => {
+    if (held === null || (held.isConnected && !held.matches(":disabled"))) return;
+    // Two frames: whoever knows better has moved it by then.
+    requestAnimationFrame(() => requestAnimationFrame(replace));
+  });
+  const hold = ({ target }: FocusEvent): void => {
+    gone.disconnect();
+    if (!(target instanceof Element)) return;
+    held = target;
+    address = location.hash;
+    places = placesOf(target);
+    gone.observe(target, { attributeFilter: ["disabled"] });
+    for (const { parent } of places) gone.observe(parent, { childList: true });
+  };
+  document.addEventListener("focusin", hold, { signal });
+  signal.addEventListener("abort", () => gone.disconnect());
+};
