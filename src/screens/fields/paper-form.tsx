@@ -1,5 +1,4 @@
 /** A result that stands on paper: what, how much, when, where, and from where it is. */
-import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { EarlierResult } from "../../record/kinds/earlier.ts";
 import { MEASURES } from "../../record/kinds/guess.ts";
@@ -8,6 +7,7 @@ import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { type NumberDraft, NumberLine, numberState } from "../parts/number-line.tsx";
 import { useOnce } from "../parts/once.ts";
 import type { Listed } from "../parts/reader.ts";
+import { useTried } from "../parts/tried.ts";
 import { Brought, useForget, useKeeping, useTyped, withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -53,7 +53,7 @@ const Form = ({ before, field, strips, onKeep, onClose }: Props) => {
   );
   const [samples, setSamples] = useTyped("samples", before?.samples == null ? "" : String(before.samples));
   const [origin, setOrigin] = useTyped("origin", before?.origin ?? "");
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const [busy, once] = useOnce();
   const forget = useForget();
   const keeping = useKeeping();
@@ -61,7 +61,7 @@ const Form = ({ before, field, strips, onKeep, onClose }: Props) => {
   const count = readSamples(samples);
   const asked = says.value[what];
   const keep = async () => {
-    setTried(true);
+    triedNow();
     if (state.is !== "good" || day === null || count === undefined) return;
     const value = toKeep(what, state.value, unit);
     const said = { field, strip, day, what, value, samples: count, origin: origin.trim() };

@@ -11,6 +11,7 @@ import { stripName } from "../parts/names.ts";
 import { type NumberDraft, NumberLine, numberState } from "../parts/number-line.tsx";
 import { useOnce } from "../parts/once.ts";
 import type { Listed } from "../parts/reader.ts";
+import { useTried } from "../parts/tried.ts";
 import { Brought, useForget, useKeeping, useTyped, withTyped } from "../parts/typed.tsx";
 import { useToday } from "../parts/visits.ts";
 import { UNIT_WORDS } from "../parts/words.units.ts";
@@ -117,13 +118,13 @@ export const RainForm = (props: {
     typed: before === null ? "" : String(Number(inUnit(before.depthMm / 1000, unit).toPrecision(6))),
     confirmed: before !== null,
   });
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const [ownDay, setOwnDay] = useState<string | null>(before?.day ?? null);
   const [busy, once] = useOnce();
   const state = numberState(house.words.value, draft, rainRule(unit, says.rainRefused));
   const day = before === null ? props.day : ownDay;
   const keep = async () => {
-    setTried(true);
+    triedNow();
     if (state.is === "good" && day !== null)
       await props.onKeep({ day, depthMm: depthMmOf(state.value, unit) });
   };

@@ -1,9 +1,9 @@
 /** A bottle for measured pours: its name and what it holds. New, or corrected. */
 
-import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Bottle } from "../../record/kinds/kit.ts";
 import { useHouse } from "../parts/house.ts";
+import { useTried } from "../parts/tried.ts";
 import { withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -23,7 +23,7 @@ const Form = (props: BottleFormProps) => {
   const words = house.words.value;
   const kit = useWordsOf(KIT_WORDS).bottles;
   const unit = house.settings.value.habits.volume;
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const before = props.bottle?.bottle.volumeM3 ?? null;
   const volume = useMeasured(
     "volume",
@@ -35,7 +35,7 @@ const Form = (props: BottleFormProps) => {
   );
   const sizes = () => {
     if (volume.si == null) {
-      setTried(true);
+      triedNow();
       return null;
     }
     return { volumeM3: volume.si };

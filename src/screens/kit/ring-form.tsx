@@ -1,11 +1,11 @@
 /** A ring: its letter, and what is measured on it. New, or corrected. */
 
-import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Ring } from "../../record/kinds/kit.ts";
 import { outOfRoundShare } from "../../science/infiltration/ring-set.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeNumber } from "../parts/numbers.ts";
+import { useTried } from "../parts/tried.ts";
 import { withTyped } from "../parts/typed.tsx";
 import { TONGUE } from "../parts/words.common.ts";
 import { UNIT_WORDS } from "../parts/words.units.ts";
@@ -30,7 +30,7 @@ const Form = (props: RingFormProps) => {
   const unit = house.settings.value.habits.ringSize;
   const unitWord = useWordsOf(UNIT_WORDS)[unit];
   const before = props.ring?.ring;
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const sizesOf = usePossible(unit);
   const across = { ...ACROSS, refused: kit.acrossRefused(sizesOf(ACROSS.possible)) };
   const first = useMeasured("first", words, unit, across, before?.insideM[0] ?? null, false);
@@ -58,7 +58,7 @@ const Form = (props: RingFormProps) => {
       outside.si === undefined ||
       heightsM.includes(undefined)
     ) {
-      setTried(true);
+      triedNow();
       return null;
     }
     return {

@@ -1,11 +1,11 @@
 /** A rope or tape: its name, its marks, its spacing. New, or corrected. */
 
-import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Rope } from "../../record/kinds/kit.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { NumberLine, numberState } from "../parts/number-line.tsx";
+import { useTried } from "../parts/tried.ts";
 import { useTyped, withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -39,7 +39,7 @@ const Form = (props: RopeFormProps) => {
     confirmed: first !== null,
   });
   const [known, setKnown] = useTyped<KnownSize | null>(`known, ${unit}`, first?.spacing ?? null);
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const marksNow = numberState(words, marks, marksRule(kit.marksRefused));
   const spacingNow = numberState(words, spacing, spacingRule(unit, kit.spacingRefused));
   const usual = (size: (typeof USUAL)[keyof typeof USUAL]) => {
@@ -50,7 +50,7 @@ const Form = (props: RopeFormProps) => {
   };
   const sizes = () => {
     if (marksNow.is !== "good" || spacingNow.is !== "good") {
-      setTried(true);
+      triedNow();
       return null;
     }
     return {

@@ -1,11 +1,11 @@
 /** A ruler: its name and the smallest step that can be read on it. New, or corrected. */
 
-import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { Ruler } from "../../record/kinds/kit.ts";
 import { toSi } from "../../record/units.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
+import { useTried } from "../parts/tried.ts";
 import { withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -31,7 +31,7 @@ const Form = (props: RulerFormProps) => {
   const words = house.words.value;
   const kit = useWordsOf(KIT_WORDS).rulers;
   const unit = house.settings.value.habits.level;
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const step = useMeasured(
     "step",
     words,
@@ -42,7 +42,7 @@ const Form = (props: RulerFormProps) => {
   );
   const sizes = () => {
     if (step.si == null) {
-      setTried(true);
+      triedNow();
       return null;
     }
     return { stepM: step.si };

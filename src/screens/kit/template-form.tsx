@@ -1,9 +1,9 @@
 /** A hole template: its name and its two sides. New, or corrected. */
 
-import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { HoleTemplate } from "../../record/kinds/kit.ts";
 import { useHouse } from "../parts/house.ts";
+import { useTried } from "../parts/tried.ts";
 import { withTyped } from "../parts/typed.tsx";
 import { UNIT_WORDS } from "../parts/words.units.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -25,13 +25,13 @@ const Form = (props: TemplateFormProps) => {
   const unit = house.settings.value.habits.ringSize;
   const unitWord = useWordsOf(UNIT_WORDS)[unit];
   const before = props.template?.template;
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const rule = { ...SIDE, refused: kit.refused(usePossible(unit)(SIDE.possible)) };
   const first = useMeasured("first", words, unit, rule, before?.sidesM[0] ?? null, false);
   const second = useMeasured("second", words, unit, rule, before?.sidesM[1] ?? null, true);
   const sizes = (): Sizes<HoleTemplate> | null => {
     if (first.si == null || second.si === undefined) {
-      setTried(true);
+      triedNow();
       return null;
     }
     return { sidesM: [first.si, second.si ?? first.si] };

@@ -8,6 +8,7 @@ import { concerns } from "../parts/concerns.ts";
 import { useHouse } from "../parts/house.ts";
 import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
+import { useTried } from "../parts/tried.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { SETTINGS_WORDS } from "./words.ts";
 
@@ -22,9 +23,9 @@ const NameForm = (props: {
   const { common } = useHouse().words.value;
   const settings = useWordsOf(SETTINGS_WORDS);
   const [name, setName] = useState(props.first);
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const keep = () => {
-    if (name.trim() === "") setTried(true);
+    if (name.trim() === "") triedNow();
     else props.onKeep(name.trim());
   };
   return (

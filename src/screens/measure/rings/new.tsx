@@ -39,6 +39,7 @@ import {
 import { ringNow } from "./tick.ts";
 import { RING_WORDS } from "./words.ts";
 import "./rings.css";
+import { useTried } from "../../parts/tried.ts";
 
 /** The screen before a ring. */
 export const NewRingScreen = (props: {
@@ -79,7 +80,7 @@ const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingS
   const [adding, setAdding] = useState<Adding>(addingAtFirst);
   const forget = useForget();
   const keeping = useKeeping();
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const [busy, once] = useOnce();
   const rims = useRims([]);
   const guess = useGuess();
@@ -121,7 +122,7 @@ const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingS
     const guessMm = asksGuess ? guess.mm : null;
     if (kept === null || ring === null) return;
     if (!planMin.ok || rimToSoilM === undefined || guessMm === undefined) {
-      setTried(true);
+      triedNow();
       return;
     }
     const goInstead = fromHere(house.goInstead);

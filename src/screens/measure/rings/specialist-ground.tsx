@@ -6,6 +6,7 @@ import { useHouse } from "../../parts/house.ts";
 import { Choice, Key } from "../../parts/keys.tsx";
 import { type NumberDraft, NumberLine, type NumberState, numberState } from "../../parts/number-line.tsx";
 import { writeNumber } from "../../parts/numbers.ts";
+import { useTried } from "../../parts/tried.ts";
 import { TONGUE } from "../../parts/words.common.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { degreesOf } from "../hole/sizes.ts";
@@ -41,7 +42,7 @@ export const GroundForm = (props: {
   const [gap, setGap] = useState(
     draftOf(props.said.moistureGap === null ? "" : String(props.said.moistureGap * 100)),
   );
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const sentences = words.refused;
   const waterNow = numberState(catalogue, water, {
     bounds: USUAL_WATER[unit],
@@ -58,7 +59,7 @@ export const GroundForm = (props: {
     const degrees = orEmpty(water, waterNow);
     const percent = orEmpty(gap, gapNow);
     if (degrees === undefined || percent === undefined) {
-      setTried(true);
+      triedNow();
       return;
     }
     const typed = water.typed.trim();
