@@ -1,5 +1,7 @@
 /** Where a line or a hole lies, and the rope of a line: corrected on its sheet, and what follows from it. */
+
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { NO_STRIP } from "../../../src/record/ground.ts";
 import { beginSample, fieldOf, lineOf, marksRead } from "../../bench/seed.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
 import { type Stored, storedRecords } from "./on-record.ts";
@@ -7,6 +9,8 @@ import { type Stored, storedRecords } from "./on-record.ts";
 let phone: OnPhone;
 let line = "";
 let hole = "";
+let onGrass = "";
+let grassSpot = "";
 let strips: readonly string[] = [];
 let ropes: readonly string[] = [];
 
@@ -25,24 +29,28 @@ const farm = () => {
   line = add("observation", lineOf({ visit, field, strip: left, rope: first }, { spot }), {
     entries: marksRead("rrrb"),
   });
-  hole = add("observation", {
-    type: "hole",
+  const grass = add("spot", { field, strip: null, name: "lane verge", position: null, oldGrass: true });
+  grassSpot = `#/fields/${field}/spot/${grass}`;
+  const holeOn = (ground: { readonly strip: typeof left; readonly spot?: typeof grass }) => ({
+    type: "hole" as const,
     visit,
     field,
-    strip: left,
+    ...ground,
     place: null,
     person: null,
     startedAtMs: Date.UTC(2024, 4, 7, 9),
     template: null,
-    sidesM: [0.2, 0.2],
+    sidesM: [0.2, 0.2] as [number, number],
     depthM: 0.2,
     method: null,
     landUse: null,
     minutes: null,
     mustardMin: null,
-    at: { position: null, why: "not-asked" },
+    at: { position: null, why: "not-asked" as const },
     number: 1,
   });
+  hole = add("observation", holeOn({ strip: left }));
+  onGrass = add("observation", holeOn({ strip: NO_STRIP, spot: grass }));
   return rows();
 };
 
@@ -102,4 +110,17 @@ it("corrects strip and place of a hole", async () => {
   await phone.reads("At the marked spot by the hedge.");
   const kept = await body(hole);
   expect([kept.strip, kept.place, kept.spot?.startsWith("spot-")]).toEqual([strips[1], "wheel-track", true]);
+});
+
+it("corrects the place of a hole on old grass whose spot is deleted, and leaves it on old grass", async () => {
+  await phone.goTo(grassSpot);
+  await phone.touch("Delete this spot");
+  await phone.touch("Yes, delete it");
+  await phone.goTo(`#/hole/${onGrass}/sheet`);
+  await phone.touch("Correct strip and place");
+  await phone.touch("wheel track");
+  await phone.touch("Correct it");
+  await expect.poll(async () => (await body(onGrass)).place).toBe("wheel-track");
+  const kept = await body(onGrass);
+  expect([kept.strip, kept.spot]).toEqual([NO_STRIP, grassSpot.split("/").at(-1)]);
 });

@@ -5,6 +5,7 @@ import {
   farFrom,
   goToSpot,
   goToStrip,
+  groundCorrected,
   groundToKeep,
   type SpotToChoose,
   withUsual,
@@ -58,6 +59,15 @@ it("keeps old grass without a strip, and nothing before a strip is chosen", () =
   expect(groundToKeep(at(null, unsaid), spots)).toBeNull();
   // Deleted by another window meanwhile.
   expect(groundToKeep(at(null, spot(9, { oldGrass: true })), spots)).toBeNull();
+});
+
+it("lets the ground of a test stand as it did, also on old grass that is deleted", () => {
+  const gone = at(null, spot(9, { oldGrass: true }));
+  expect(groundCorrected(gone, gone, spots)).toEqual({});
+  expect(groundCorrected(at(left, onLeft), at(left, onLeft), spots)).toEqual({});
+  expect(groundCorrected(at(off), gone, spots)).toEqual({ strip: off });
+  expect(groundCorrected(at(null), at(left), spots)).toBeNull();
+  expect(groundCorrected(at(null, grass), at(left), spots)).toEqual({ strip: NO_STRIP, spot: grass.id });
 });
 
 it("tells how far a spot lies, and whether one may be standing at it", () => {

@@ -8,9 +8,10 @@ import { Choice, Key } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { stripName } from "../../parts/names.ts";
 import { useOnce } from "../../parts/once.ts";
+import { useTried } from "../../parts/tried.ts";
 import { Brought, Typed, useTyped, useWaysOut } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
-import { goToStrip, groundToKeep, isOldGrass, leftSpot } from "../set-out/ground.ts";
+import { goToStrip, groundCorrected, isOldGrass, leftSpot } from "../set-out/ground.ts";
 import { SpotChoice } from "../set-out/spot-choice.tsx";
 import { conditionsOf } from "./conditions.ts";
 import type { DayRing } from "./day.ts";
@@ -49,7 +50,7 @@ const Form = (props: {
   const [plan, setPlan] = useTyped("plan", planText(header.planMin));
   const [adding, setAdding] = useState<Adding>(addingAtFirst);
   const out = useWaysOut(onDone);
-  const [tried, setTried] = useState(false);
+  const [tried, triedNow] = useTried();
   const [busy, once] = useOnce();
   const rims = useRims(header.rimToSoilM);
   // Its own ring stands in the ground, and may stay there.
@@ -59,12 +60,12 @@ const Form = (props: {
   const [choices, setChoices] = useTyped("choices", stood, (typed) => areThere(setOut, typed, stood));
   const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
   const { ground } = choices;
-  const lies = groundToKeep(ground, setOut.spots);
+  const lies = groundCorrected(ground, stood.ground, setOut.spots);
   const keep = async () => {
     const rimToSoilM = rimsToKeep(rims);
     const planMin = readPlan(plan);
     if (rimToSoilM === undefined || !planMin.ok || lies === null) {
-      setTried(true);
+      triedNow();
       return;
     }
     const { place, mulch, ruler, bottle, outer, way, rulerReads, wetness } = choices;

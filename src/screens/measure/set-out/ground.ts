@@ -116,6 +116,19 @@ export const groundToKeep = (
   return at === undefined ? { strip } : { strip, spot: at.id };
 };
 
+/**
+ * The ground as a correction keeps it: nothing of it where it stays as it was, which it may also where its
+ * old-grass spot was deleted; null as long as a strip is wanting.
+ *
+ * @param first how it stood before the correction
+ */
+export const groundCorrected = (
+  ground: Ground,
+  first: Ground,
+  spots: readonly SpotToChoose[],
+): Partial<Pick<LineHeader, "strip" | "spot">> | null =>
+  ground.strip === first.strip && ground.spot === first.spot ? {} : groundToKeep(ground, spots);
+
 /** What a correction takes away: a spot that was deleted and not asked about stays, it can be brought back. */
 export const leftSpot = ({ spot }: Pick<Ground, "spot">): readonly "spot"[] =>
   spot === null ? ["spot"] : [];

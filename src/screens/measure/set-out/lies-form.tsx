@@ -11,7 +11,7 @@ import type { Listed } from "../../parts/reader.ts";
 import { Brought, Typed, useTyped, useWaysOut } from "../../parts/typed.tsx";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { StripChoice } from "../hole/strip-choice.tsx";
-import { goToStrip, groundNow, groundToKeep, isGround, isOldGrass, leftSpot } from "./ground.ts";
+import { goToStrip, groundCorrected, groundNow, isGround, isOldGrass, leftSpot } from "./ground.ts";
 import { AngleChoice, PlaceChoice, RopeChoice } from "./lie-choices.tsx";
 import { readSetOut, type SetOut } from "./model.ts";
 import { SpotChoice } from "./spot-choice.tsx";
@@ -69,7 +69,7 @@ const Form = ({ id, header, ropeMarks, setOut, onDone }: Props & { readonly setO
   const out = useWaysOut(onDone);
   const [busy, once] = useOnce();
   const { ground, place, rope, angleToRowsDeg } = said;
-  const lies = groundToKeep(ground, spots);
+  const lies = groundCorrected(ground, first.ground, spots);
   const marks = rope === first.rope ? null : marksOf(ropes, rope);
   // The marks were counted one by one along the rope: on another number of them nobody knows what was not read.
   const otherMarks = marks !== null && ropeMarks > 0 && marks !== ropeMarks ? marks : null;
