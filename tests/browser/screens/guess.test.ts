@@ -30,16 +30,16 @@ const newLine = async () => {
   await phone.reads("Stand still at the start of the line");
 };
 
-it("asks once a strip is chosen, and refuses what is no share", async () => {
+it("asks once a strip is chosen, and says of what is no share that the line begins without it", async () => {
   await newLine();
   expect(await asked().count()).toBe(0);
   await phone.touch("straw left");
   await asked().fill("140");
   await phone.reads("That is no percentage from 0 to 100.");
-  expect(await start().isDisabled()).toBe(true);
-  await asked().fill("");
+  await phone.reads("What stands as the guess is no percentage from 0 to 100: the line begins without it.");
   expect(await start().isEnabled()).toBe(true);
-  await asked().fill("45");
+  await asked().fill("45 %");
+  await expect.poll(() => phone.chromium.page.getByText("no percentage").count()).toBe(0);
 });
 
 it("does not ask of old grass, which lies in no strip", async () => {
@@ -47,7 +47,7 @@ it("does not ask of old grass, which lies in no strip", async () => {
   await expect.poll(() => asked().count()).toBe(0);
   await phone.touch("not at a marked spot");
   await phone.touch("straw left");
-  await expect.poll(() => asked().inputValue()).toBe("45");
+  await expect.poll(() => asked().inputValue()).toBe("45 %");
 });
 
 it("keeps it with the line, says it beside the result, and asks no second time", async () => {
@@ -67,9 +67,10 @@ it("keeps it with the line, says it beside the result, and asks no second time",
   expect(await asked().count()).toBe(0);
 });
 
-it("is skipped by leaving it empty, and is no guess any more after the first line", async () => {
+it("never holds up: it is skipped by what is no share, and is no guess any more after the first line", async () => {
   await phone.touch("straw off");
   await expect.poll(() => asked().count()).toBe(1);
+  await asked().fill("about half");
   await start().tap();
   await phone.reads("What does the raindrop meet at mark 1?");
   expect(await guesses()).toHaveLength(1);

@@ -96,7 +96,8 @@ const Form = (props: {
   const dimensions = dimensionsOf(choices);
   const hemisphere = hemisphereOf(standing.stood.position) ?? dig.hemisphere;
   const asksGuess = strip !== null && !dig.guesses.has(strip) && !dig.dug.has(strip);
-  const ready = kept !== null && dimensions !== null && !(asksGuess && isNoGuess(guess, MOST_GUESSED));
+  const noGuess = asksGuess && isNoGuess(guess, MOST_GUESSED);
+  const lacks = kept === null ? words.dig.needs : dimensions === null ? words.dig.needsSize : null;
   const asBefore = dig.last !== null && sameChoices(choices, dig.first);
   const start = async () => {
     if (kept === null || dimensions === null) return;
@@ -122,8 +123,8 @@ const Form = (props: {
       back={href({ at: "visit", visit: dig.visit.id })}
       foot={
         <>
-          {ready ? null : <p>{kept === null ? words.dig.needs : words.dig.needsSize}</p>}
-          <Key look="solid" off={!ready || busy} onPress={() => once(start)}>
+          {lacks !== null ? <p>{lacks}</p> : noGuess ? <p>{words.dig.leftOut}</p> : null}
+          <Key look="solid" off={lacks !== null || busy} onPress={() => once(start)}>
             {asBefore && dig.last !== null
               ? words.dig.startAs(dig.number, dig.last.header.number)
               : words.dig.startNumber(dig.number)}

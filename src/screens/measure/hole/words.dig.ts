@@ -52,5 +52,6 @@ export const digWords = (trade: TradeWords) => ({
     guessHint: "It is kept beside the result. May stay empty.",
     guessed: (value: string) => `Guessed on this strip: ${value} worms per hole.`,
     notAGuess: "That is no number of worms.",
+    leftOut: "What stands as the guess is no number of worms: the hole begins without it.",
   },
 });

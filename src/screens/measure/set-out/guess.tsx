@@ -10,11 +10,12 @@ import "./spots.css";
  * readGuess("45", 100) // 45
  */
 export const readGuess = (typed: string, most: number): number | null => {
-  const read = readNumber(typed, { min: -1, max: most + 1 });
+  // The line asks for a percentage: some write its sign.
+  const read = readNumber(typed.replace(/\s*%\s*$/u, ""), { min: -1, max: most + 1 });
   return read.ok && read.value.value >= 0 && read.value.value <= most ? read.value.value : null;
 };
 
-/** Whether something stands there that is no guess: it has to go before the test begins. */
+/** Whether something stands there that is no guess: the test begins without it. */
 export const isNoGuess = (typed: string, most: number): boolean =>
   typed.trim() !== "" && readGuess(typed, most) === null;
 

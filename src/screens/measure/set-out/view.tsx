@@ -124,8 +124,8 @@ const Form = (props: {
       back={href({ at: "visit", visit: setOut.visit.id })}
       foot={
         <>
-          {lacking ? <p>{words.setOut.needs}</p> : null}
-          <Key look="solid" off={lacking || noGuess || busy} onPress={() => once(start)}>
+          {lacking ? <p>{words.setOut.needs}</p> : noGuess ? <p>{guessWords.leftOut}</p> : null}
+          <Key look="solid" off={lacking || busy} onPress={() => once(start)}>
             {words.setOut.start}
           </Key>
         </>

@@ -6,6 +6,7 @@ const english = (_trade: TradeWords) => ({
   guessHint: "It is kept beside the result. May stay empty.",
   guessed: (percent: string) => `Guessed on this strip: ${percent} % ground cover.`,
   notAGuess: "That is no percentage from 0 to 100.",
+  leftOut: "What stands as the guess is no percentage from 0 to 100: the line begins without it.",
 });
 
 /** Words of guessing ground cover before the first line. */
