@@ -32,21 +32,32 @@ const standIn = (there: Element): HTMLElement | null => {
   return found instanceof HTMLElement && found.checkVisibility() ? found : null;
 };
 
-const stand = (on: HTMLElement): void => {
-  if (!on.matches(KEYS)) on.tabIndex = -1;
-  // It stands where the finger just was: nothing may be scrolled away under it.
+/**
+ * Puts the focus on an element, and what opened there above the foot: its keys would lie under it. A key that
+ * stands where the finger just was is not scrolled away from under it.
+ */
+export const stand = (on: HTMLElement): void => {
   on.focus({ preventScroll: true });
+  if (!on.matches(KEYS)) on.scrollIntoView({ block: "nearest" });
 };
 
-/** Who takes the focus of an element that was switched off or taken away. */
-const heirOf = (held: Element, places: readonly Place[]): Element | null => {
-  // A key that was switched off keeps its neighbours, and none of them may be pressed instead of it.
-  if (held.isConnected) return held.matches(":disabled") ? held.parentElement : null;
-  const place = places.find(({ parent }) => parent.isConnected);
-  if (place === undefined) return null;
-  const { parent, at } = place;
+/** What took the place of an element that is gone; null when nothing did that may take the focus. */
+const followerOf = ({ parent, at }: Place): HTMLElement | null => {
   const there = parent.children[Math.min(at, parent.children.length - 1)];
-  return (there === undefined ? null : standIn(there)) ?? parent;
+  return there === undefined ? null : standIn(there);
+};
+
+/** Moves the focus on from an element that was switched off or taken away. */
+const moveOn = (held: Element, places: readonly Place[]): void => {
+  const place = places.find(({ parent }) => parent.isConnected);
+  if (place === undefined) return;
+  // A key that was switched off keeps its neighbours, and none of them may be pressed instead of it.
+  const follower = held.isConnected ? null : followerOf(place);
+  const heir = follower ?? place.parent;
+  if (!(heir instanceof HTMLElement)) return;
+  if (!heir.matches(KEYS)) heir.tabIndex = -1;
+  if (heir === follower) stand(heir);
+  else heir.focus({ preventScroll: true });
 };
 
 const isLost = (): boolean => document.activeElement === null || document.activeElement === document.body;
@@ -56,14 +67,17 @@ export const keepFocus = (signal: AbortSignal): void => {
   let held: Element | null = null;
   let places: readonly Place[] = [];
   let address = "";
+  const isGone = (): boolean => held !== null && (!held.isConnected || held.matches(":disabled"));
   const replace = (): void => {
     // Another screen begins at its top.
-    if (held === null || !isLost() || location.hash !== address) return;
-    const heir = heirOf(held, places);
-    if (heir instanceof HTMLElement) stand(heir);
+    if (held !== null && isGone() && isLost() && location.hash === address) moveOn(held, places);
+  };
+  // Left for the empty page: what happens to it from now on is nobody's place.
+  const letGo = (): void => {
+    if (isLost() && !isGone()) held = null;
   };
   const gone = new MutationObserver(() => {
-    if (held === null || (held.isConnected && !held.matches(":disabled"))) return;
+    if (!isGone()) return;
     // Two frames: whoever knows better has moved it by then.
     requestAnimationFrame(() => requestAnimationFrame(replace));
   });
@@ -77,5 +91,6 @@ export const keepFocus = (signal: AbortSignal): void => {
     for (const { parent } of places) gone.observe(parent, { childList: true });
   };
   document.addEventListener("focusin", hold, { signal });
+  document.addEventListener("focusout", () => requestAnimationFrame(letGo), { signal });
   signal.addEventListener("abort", () => gone.disconnect());
 };

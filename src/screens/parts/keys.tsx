@@ -19,7 +19,10 @@ export const Key = (props: {
     type="button"
     class={`key ${props.look ?? "plain"} ${props.left === true ? "left" : ""}`}
     disabled={props.off === true}
-    onClick={props.onPress}
+    onClick={({ detail }) => {
+      // The second touch of a double one: what it falls on only just came there.
+      if (props.look !== "danger" || detail < 2) props.onPress();
+    }}
   >
     {props.children}
   </button>

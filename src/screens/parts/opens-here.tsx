@@ -1,6 +1,7 @@
 /** A form that opens in the place of its key, and the focus that goes along with it. */
 import type { ComponentChildren, RefObject } from "preact";
 import { useEffect, useRef } from "preact/hooks";
+import { stand } from "./keep-focus.ts";
 import { Key } from "./keys.tsx";
 
 /**
@@ -19,8 +20,9 @@ export const useFocusHere = <F extends HTMLElement, K extends HTMLElement>(
   useEffect(() => {
     if (was.current === open) return;
     was.current = open;
-    if (open) form.current?.focus();
-    else [...(key.current?.querySelectorAll<HTMLElement>("button") ?? [])].at(-1)?.focus();
+    if (open) {
+      if (form.current !== null) stand(form.current);
+    } else [...(key.current?.querySelectorAll<HTMLElement>("button") ?? [])].at(-1)?.focus();
   }, [open]);
   return [form, key];
 };

@@ -1,6 +1,7 @@
 /** The frame of a screen: head with the way back, the leaf itself, and a foot that stays under the thumb. */
 import { type ComponentChildren, createContext } from "preact";
 import { useContext } from "preact/hooks";
+import { useFootRoom } from "./foot-room.ts";
 import { useHouse } from "./house.ts";
 import { BackDrawing } from "./icons.tsx";
 import { type Area, href } from "./route.ts";
@@ -36,6 +37,7 @@ export const Page = (props: {
 }) => {
   const { words } = useHouse();
   const isList = useContext(ListPane);
+  const foot = useFootRoom(!isList);
   // A page has one main part and one first heading: a list beside it has neither.
   const Leaf = isList ? "section" : "main";
   const Title = isList ? "h2" : "h1";
@@ -56,7 +58,7 @@ export const Page = (props: {
       <Leaf class="leaf" aria-label={isList ? props.title : undefined}>
         {props.children}
       </Leaf>
-      <div class="foot">
+      <div class="foot" ref={foot}>
         {props.foot === undefined ? null : <div class="actions keys">{props.foot}</div>}
         {props.area === undefined || isList ? null : <Areas here={props.area} />}
       </div>

@@ -15,7 +15,7 @@ import { NEVER_MET } from "./never-met.ts";
 import { wholeFarm } from "./sample-whole.ts";
 import { type OnFarm, onFarm } from "./screens.ts";
 import { STATES } from "./states.ts";
-import { leave, presses, standsOn, take } from "./steps.ts";
+import { covered, leave, presses, standsOn, take } from "./steps.ts";
 
 const root = resolve(import.meta.dirname, "../../..");
 
@@ -70,7 +70,10 @@ it.each(STATES.map(([name, ...rest]) => [name, rest] as const))("%s", async (nam
   await farm.show(screen);
   for (const step of way) await take(farm, step);
   await standsStill(farm.chromium, name);
-  if (presses(way)) expect.soft(await standsOn(farm, screen), "a keyboard stands in it").toBe(true);
+  if (presses(way)) {
+    expect.soft(await standsOn(farm, screen), "a keyboard stands in it").toBe(true);
+    expect.soft(await covered(farm), "and sees it").toBe(null);
+  }
   await lookWell(name);
   if (!(await leave(farm))) return;
   await standsStill(farm.chromium, name);

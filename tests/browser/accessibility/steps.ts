@@ -54,6 +54,26 @@ export const standsOn = ({ chromium, addresses }: OnFarm, screen: string): Promi
     addresses[screen] ?? "",
   );
 
+/** What a keyboard stands on and the foot or the bar covers, in part or as a whole; null when nothing is covered. */
+export const covered = ({ chromium }: OnFarm): Promise<string | null> =>
+  chromium.run(() => {
+    const on = document.activeElement;
+    if (on === null || on === document.body || on.closest(".foot, .next-reading") !== null) return null;
+    const edges = (of: string): DOMRect[] =>
+      [...document.querySelectorAll(of)]
+        .map((one) => one.getBoundingClientRect())
+        .filter((one) => one.height > 0);
+    const from = Math.max(0, ...edges(".next-reading").map(({ bottom }) => bottom));
+    const to = Math.min(innerHeight, ...edges(".foot, .foot .actions").map(({ top }) => top));
+    const { top, bottom, height } = on.getBoundingClientRect();
+    const begins = top >= from - 1 && top < to;
+    // What is longer than the page begins on it.
+    const stands = height > to - from ? begins : begins && bottom <= to + 1;
+    return stands
+      ? null
+      : `${on.outerHTML.slice(0, 120)} from ${top} to ${bottom}, seen from ${from} to ${to}`;
+  });
+
 /** Does one step. Words of a string are the beginning of what a key says. */
 export const take = async (on: OnFarm, step: Step): Promise<void> => {
   if (typeof step === "function") await step(on);
