@@ -44,16 +44,27 @@ describe("sprays A and C as rates", () => {
     expect(range.upper).toBeCloseTo(11.0517, 3);
   });
 
-  it("in clumps 3.881 to 13.533", () => {
+  it("in clumps, each spray with its own variance over mean, 3.715 to 14.341", () => {
     const result = reached(compareCounts({ counts: A, effortEach: 1 }, { counts: C, effortEach: 1 }, 2));
     expect(result.value).toBeCloseTo(6.96, 5);
     expect(result.unevenness.varianceToMean).toBeCloseTo(1.704389, 5);
+    expect(result.unevenness.apart?.varianceToMean).toBeCloseTo(1.830431, 5);
+    expect(result.unevenness.apart?.degreesOfFreedom).toBeCloseTo(13.557139, 5);
     const range = reached(result.range);
     expect(range.method).toBe("rate-ratio-scaled");
-    expect(range.lower).toBeCloseTo(3.881012, 4);
-    expect(range.upper).toBeCloseTo(13.532997, 4);
-    // The Wald range by t·√φ lies inside.
-    expect(range.lower).toBeLessThan(3.900428);
-    expect(range.upper).toBeGreaterThan(12.419559);
+    expect(range.lower).toBeCloseTo(3.715036, 4);
+    expect(range.upper).toBeCloseTo(14.340547, 4);
+    // The Wald range on logs, by Welch's t, lies inside.
+    expect(range.lower).toBeLessThan(3.734552);
+    expect(range.upper).toBeGreaterThan(12.971195);
+  });
+
+  it("F against C, pooled where that is wider: 4.218 to 16.835", () => {
+    const F = [11, 9, 15, 22, 15, 16, 13, 10, 26, 26, 24, 13];
+    const result = reached(compareCounts({ counts: F, effortEach: 1 }, { counts: C, effortEach: 1 }, 2));
+    expect(result.unevenness.varianceToMean).toBeCloseTo(2.094545, 5);
+    expect(result.unevenness.apart?.varianceToMean).toBeCloseTo(1.92202, 5);
+    expect(reached(result.range).lower).toBeCloseTo(4.218062, 4);
+    expect(reached(result.range).upper).toBeCloseTo(16.834623, 4);
   });
 });

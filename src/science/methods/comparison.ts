@@ -87,7 +87,12 @@ export const COMPARISON_METHODS = {
     sources: behind["rate-ratio-exact"],
   },
   "rate-ratio-scaled": {
-    formulas: ["φ = Σ(x_i−m)²/m / Σ(n−1)", "x_e = x·z² / (φ·t²)", "p = R·A_x / (R·A_x + A_y)"],
+    formulas: [
+      "φ = Σ(x_i−m)²/m / Σ(n−1)",
+      "φ = Σ(max(1 , Σ(x_i−m)² / (m·(n−1))) / x) / Σ(1/x)",
+      "x_e = x·z² / (φ·t²)",
+      "p = R·A_x / (R·A_x + A_y)",
+    ],
     constants: [LEVEL],
     sources: behind["rate-ratio-scaled"],
   },

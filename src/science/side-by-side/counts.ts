@@ -11,6 +11,7 @@ import {
   rateRatioRange,
   type Unevenness,
   unevennessOf,
+  wider,
 } from "../statistics/rate-ratio.ts";
 import { sumOf } from "../statistics/sample.ts";
 import type { PlannedComparison } from "./comparison.ts";
@@ -37,11 +38,12 @@ export interface CountsComparison extends PlannedComparison {
 const planOf = (a: CountsOf, b: CountsOf, unevenness: Unevenness, worthwhile: number): ComparisonPlan => {
   const [first, second] = [a.counts.length, b.counts.length];
   const mean = (sumOf(a.counts) / first + sumOf(b.counts) / second) / 2;
-  const squared = (Math.max(1, unevenness.varianceToMean) * (1 + worthwhile) ** 2) / (4 * worthwhile * mean);
+  const { varianceToMean, degreesOfFreedom } = wider(unevenness);
+  const squared = (Math.max(1, varianceToMean) * (1 + worthwhile) ** 2) / (4 * worthwhile * mean);
   return planFor(
     {
       spread: Math.sqrt(squared),
-      degreesOfFreedom: unevenness.degreesOfFreedom,
+      degreesOfFreedom,
       n: samplesEachSide(first, second),
     },
     worthwhile,
@@ -104,7 +106,8 @@ export const compareCounts = (a: CountsOf, b: CountsOf, worthwhile: number): Res
       : null;
   const value = (first.count * second.effort) / (second.count * first.effort);
   if (!Number.isFinite(value)) return failed("science/no-number");
-  const method: MethodId = unevenness.value.varianceToMean > 1 ? "rate-ratio-scaled" : "rate-ratio-exact";
+  const method: MethodId =
+    wider(unevenness.value).varianceToMean > 1 ? "rate-ratio-scaled" : "rate-ratio-exact";
   const range = tooFew ?? intervalOf(first, second, unevenness.value, CONFIDENCE_LEVEL, method);
   const likely = tooFew ?? intervalOf(first, second, unevenness.value, LIKELY_LEVEL, method);
   const cautions: Caution[] = [{ code: "science/ground-and-treatment", facts: {} }];

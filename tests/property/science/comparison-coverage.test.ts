@@ -47,7 +47,8 @@ describe.each([
       // Few worms come in whole ones: the exact range holds more than it promises.
       if (mean === 1) expect(inside / used).toBeGreaterThan(0.965);
       expect(likely / used).toBeGreaterThan(0.84);
-      expect(likely / used).toBeLessThan(0.94);
+      // Three holes with a worm each know nothing of how unevenly they lie.
+      expect(likely / used).toBeLessThan(mean === 1 && n === 3 ? 0.96 : 0.94);
     },
   );
 });

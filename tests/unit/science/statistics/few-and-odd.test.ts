@@ -198,6 +198,31 @@ describe("all equal, zero and one", () => {
     // Six against none by chance: twice 1/2⁶.
     expect(reached(rateRatioChance(some, none, BY_CHANCE))).toBeCloseTo(2 / 64, 9);
   });
+
+  it("take each of two groups by itself, worked out by hand", () => {
+    // 0 and 4: variance 8, mean 2, so 4; over its 4 worms 1. 3 and 3: as by chance, 1; over its 6 worms 1/6.
+    const { apart } = reached(
+      unevennessOf([
+        [0, 4],
+        [3, 3],
+      ]),
+    );
+    expect(apart?.varianceToMean).toBeCloseTo((1 + 1 / 6) / (1 / 4 + 1 / 6), 12);
+    expect(apart?.degreesOfFreedom).toBeCloseTo((7 / 6) ** 2 / (1 + 1 / 36), 12);
+    const nothing = [
+      [
+        [0, 0],
+        [3, 3],
+      ],
+      [[2], [3, 3]],
+      [
+        [1, 2],
+        [3, 3],
+        [4, 4],
+      ],
+    ];
+    for (const groups of nothing) expect(reached(unevennessOf(groups)).apart).toBeUndefined();
+  });
 });
 
 describe("more than can be counted out", () => {

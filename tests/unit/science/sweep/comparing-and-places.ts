@@ -484,6 +484,7 @@ export const COMPARING_AND_PLACES = [
       ],
       ofNothing: "no group shows any unevenness: 1, known with 0 degrees",
     },
+    wider: { args: [{ varianceToMean: 2, degreesOfFreedom: 9 }], inner: INNER },
   }),
   ...swept("statistics/sample.ts", sample, {
     largestOf: { args: [VALUES], inner: INNER, endless: INNER },
