@@ -202,6 +202,21 @@ describe("counts", () => {
     expect(reached(clumped.chance)).toBeGreaterThan(reached(even.chance));
   });
 
+  it("say what few holes may miss, and when one place lies more unevenly than the other", () => {
+    const said = (a: readonly number[], b: readonly number[]) =>
+      codes(reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }, 2))).slice(1);
+    const ten = (low: number, high: number) => [...Array(5).fill(low), ...Array(5).fill(high)];
+    expect(said([9, 9, 8, 9], [5, 5, 4, 5])).toEqual(["science/few-holes-may-miss-patches"]);
+    expect(said(ten(19, 21), ten(9, 11))).toEqual([]);
+    // Of 20, d = 8: s² = 71.1, √(s² − 20) = 7.15, 0.36 of the mean; d = 9: s² = 90, √70 = 8.37, 0.42 of it.
+    expect(said(ten(12, 28), ten(9, 11))).toEqual([]);
+    expect(said(ten(11, 29), ten(9, 11))).toEqual(["science/range-if-lopsided"]);
+    expect(said(ten(9, 11), ten(11, 29))).toEqual(["science/range-if-lopsided"]);
+    // The other about as uneven: 10 of 20 on both.
+    expect(said(ten(10, 30), ten(5, 15))).toEqual([]);
+    expect(said(ten(0, 1), ten(11, 29))).toEqual(["science/few-worms-wide-range"]);
+  });
+
   it.each([
     [1, [9], [5]],
     [1, [90, 85, 95], [5]],

@@ -39,6 +39,7 @@ import * as plan from "../../../../src/science/side-by-side/plan.ts";
 import * as scale from "../../../../src/science/side-by-side/scale.ts";
 import * as stripMeans from "../../../../src/science/side-by-side/strip-means.ts";
 import * as words from "../../../../src/science/side-by-side/words.ts";
+import * as beyondChance from "../../../../src/science/statistics/beyond-chance.ts";
 import * as blocks from "../../../../src/science/statistics/blocks.ts";
 import * as bootstrap from "../../../../src/science/statistics/bootstrap.ts";
 import * as clusterRatio from "../../../../src/science/statistics/cluster-ratio.ts";
@@ -348,6 +349,9 @@ export const COMPARING_AND_PLACES = [
   }),
   ...swept("side-by-side/words.ts", words, {
     wordFor: [{ ok: true, value: { lower: -1, upper: 9 } }, { ok: true, value: { lower: 1, upper: 7 } }, 0],
+  }),
+  ...swept("statistics/beyond-chance.ts", beyondChance, {
+    beyondChance: { args: [6, 15, 6], inner: INNER, ofNothing: "nothing spreads: no share of it" },
   }),
   ...swept("statistics/blocks.ts", blocks, {
     blockedTable: [
