@@ -25,7 +25,7 @@ import { powerOf } from "../../src/science/statistics/power.ts";
 import { exactInterval, wilsonInterval } from "../../src/science/statistics/proportion.ts";
 import { quantileOf } from "../../src/science/statistics/quantile.ts";
 import { normalRankSum, rankSum } from "../../src/science/statistics/rank-sum.ts";
-import { sumOf } from "../../src/science/statistics/sample.ts";
+import { skewnessOf, sumOf } from "../../src/science/statistics/sample.ts";
 import { signFlip } from "../../src/science/statistics/sign-flip.ts";
 import { signedRank } from "../../src/science/statistics/signed-rank.ts";
 import { studentRange } from "../../src/science/statistics/student-range.ts";
@@ -38,6 +38,12 @@ const C = [0, 1, 7, 2, 3, 1, 2, 1, 3, 0, 1, 4];
 const D = [3, 5, 12, 6, 4, 3, 5, 5, 5, 5, 2, 4];
 const DIFFERENCES = [3.2, -1.1, 4.5, 2.2, 0.7, 5.1, -0.4];
 const YEARS = [3.1, 2.4, 3.9, 4.4, 3.6, 5.2, 4.9, 6.1, 5.5];
+
+it("skewness of 2, 8, 0, 4, 1, 9, 9, 0: 0.2650554122698573, the example of scipy.stats.skew", () => {
+  expect(reached(skewnessOf([2, 8, 0, 4, 1, 9, 9, 0]))).toBeCloseTo(0.2650554122698573, 12);
+  expect(reached(skewnessOf([1, 2, 3, 4, 5]))).toBeCloseTo(0, 12);
+  expect(reached(skewnessOf([7, 7, 7]))).toBe(0);
+});
 
 describe("two groups and pairs", () => {
   it("ttest_ind(equal_var=False) and its confidence_interval", () => {

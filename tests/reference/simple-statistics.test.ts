@@ -2,7 +2,7 @@
  * Source: simple-statistics 7.12.1 (npm), a general library of plain formulas.
  * Mark: computed here with it, in the test, on samples drawn by a seed.
  *
- * Mean, variance, median, the t of one sample and of two, U and the mean of clusters of one.
+ * Mean, variance, skewness, median, the t of one sample and of two, U and the mean of clusters of one.
  */
 
 import * as simple from "simple-statistics";
@@ -10,7 +10,7 @@ import { expect, it } from "vitest";
 import { clusterRatio } from "../../src/science/statistics/cluster-ratio.ts";
 import { medianOf } from "../../src/science/statistics/quantile.ts";
 import { rankSum } from "../../src/science/statistics/rank-sum.ts";
-import { sampleOf } from "../../src/science/statistics/sample.ts";
+import { sampleOf, skewnessOf } from "../../src/science/statistics/sample.ts";
 import { pairedStudent, welch } from "../../src/science/statistics/two-means.ts";
 import { seeded } from "../property/science/seeded.ts";
 import { reached } from "../unit/science/counts.ts";
@@ -24,6 +24,9 @@ it("agrees on two hundred samples", () => {
     const sample = reached(sampleOf(values));
     expect(sample.mean).toBeCloseTo(simple.mean(values), 9);
     expect(sample.variance / simple.sampleVariance(values)).toBeCloseTo(1, 9);
+    // Theirs is put right for the size of the sample: √(n(n−1))/(n−2) times the coefficient.
+    const skewness = simple.sampleSkewness(values) * ((n - 2) / Math.sqrt(n * (n - 1)));
+    expect(reached(skewnessOf(values))).toBeCloseTo(skewness, 9);
     expect(reached(medianOf(values))).toBeCloseTo(simple.median(values), 9);
     // Their t of one sample divides by the spread with n; ours by that with n−1.
     const t = simple.tTest(values, 0) * Math.sqrt((n - 1) / n);

@@ -67,7 +67,8 @@ const pooled = (a: Result<Sample>, b: Result<Sample>): number =>
  * How often a range leaves no difference in where there is none, by simulation of 1500 pairs of groups of 3 to 10
  * (tests/property): the 95 % range 93 to 96 times of 100 and the 80 % range 79 to 83 times with even spreads of 1 and 1
  * or 1 and 3; 93 to 98 times where both are skewed alike, but only 85 to 91 where one is strongly skewed and varies
- * three times as much, unless it has the more values (`science/range-if-lopsided`). Cover of 5 to 95 % from five lines a
+ * three times as much, unless it has the more values (`science/range-if-lopsided`, with fewer than 30 or where their
+ * skewness shows it). Cover of 5 to 95 % from five lines a
  * strip is held 94 to 98 times, and ratios of rings of which one in ten or five meets a burrow on one side only 93 to 96
  * times: rings and worms are compared on logs, which takes most of the skew away.
  *
@@ -114,7 +115,7 @@ export const compareGroups = (
     cautions: [
       ...cautionsOf(x.length, y.length, first.value.raised + second.value.raised, by),
       ...(scale === "difference" && test.ok && smaller >= SAMPLES_FOR_A_RANGE
-        ? lopsidedCautions(smaller)
+        ? lopsidedCautions([x, y])
         : []),
     ],
     methods,

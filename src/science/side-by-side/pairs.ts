@@ -85,7 +85,7 @@ const cautionsOf = (pairs: number, averaged: number, raised: number, by: PairedB
  * 93 to 96 times, and with ratios of rings of which one in ten or five meets a burrow 94 to 97 times. Where the
  * differences are strongly skewed on the scale used (lognormal, spread of logs 0.8) it misses 10 to 14 times, and no
  * number of pairs below 30 mends that: hence the logs for worms and soaking in, and a caution with differences
- * (`science/range-if-lopsided`).
+ * (`science/range-if-lopsided`), from 30 pairs on where their skewness shows it.
  *
  * @param pairs in any order; first less second, or first over second
  * @returns no range with fewer than three pairs (`science/too-few-to-compare`) or when all differ by the same
@@ -130,7 +130,9 @@ export const comparePairs = (
     sampledBy: by === "edge-spots" ? "spots" : by === "farms" ? "farms" : "pairs",
     cautions: [
       ...cautionsOf(n, [...byLabel.values()].filter((some) => some.length > 1).length, raised, by),
-      ...(scale === "difference" && test.ok && n >= SAMPLES_FOR_A_RANGE ? lopsidedCautions(n) : []),
+      ...(scale === "difference" && test.ok && n >= SAMPLES_FOR_A_RANGE
+        ? lopsidedCautions([differences])
+        : []),
     ],
     methods,
     sources: sourcesOf(methods),

@@ -48,7 +48,12 @@ const meanOf = (
     n,
     sampledBy,
     range,
-    cautions: range.ok ? [...lopsidedCautions(n), ...cautions] : [],
+    cautions: range.ok
+      ? [
+          ...lopsidedCautions([clusters.flatMap(({ total, size }) => (size > 0 ? [total / size] : []))]),
+          ...cautions,
+        ]
+      : [],
     methods: [method],
     sources: sourcesOfCover([method]),
   });

@@ -50,3 +50,25 @@ export const sampleOf = (values: readonly number[]): Result<Sample> => {
     standardError: standardDeviation / Math.sqrt(n),
   });
 };
+
+/**
+ * Skewness of numbers, `g_1 = m_3 / m_2^{3/2}` with moments about the mean: 0 when they spread evenly to both sides,
+ * above 0 when a few are far larger than the rest.
+ *
+ * @param values in any order
+ * @returns 0 when they do not vary; reasons as `sampleOf`
+ *
+ * Source: Fisher and Pearson's coefficient, NIST/SEMATECH e-Handbook, 1.3.5.11.
+ *
+ * @example
+ * skewnessOf([0, 0, 0, 4]).value // => ≈ 1.1547
+ */
+export const skewnessOf = (values: readonly number[]): Result<number> => {
+  const sample = sampleOf(values);
+  if (!sample.ok) return sample;
+  const { n, mean, standardDeviation } = sample.value;
+  if (standardDeviation === 0) return ok(0);
+  // In standard deviations, so that no cube is too large to be a number.
+  const cubes = sumOf(values.map((value) => ((value - mean) / standardDeviation) ** 3));
+  return ok(cubes / n / ((n - 1) / n) ** 1.5);
+};

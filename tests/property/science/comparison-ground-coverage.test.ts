@@ -10,8 +10,6 @@ import type { Bounds } from "../../../src/science/estimate.ts";
 import { trendOfSpot } from "../../../src/science/over-years/trend.ts";
 import { compareBlocks } from "../../../src/science/side-by-side/blocks.ts";
 import { compareCounts } from "../../../src/science/side-by-side/counts.ts";
-import { compareGroups } from "../../../src/science/side-by-side/groups.ts";
-import { comparePairs } from "../../../src/science/side-by-side/pairs.ts";
 import { studentRange } from "../../../src/science/statistics/student-range.ts";
 import { pairedStudent, type StudentTest, welch } from "../../../src/science/statistics/two-means.ts";
 import { reached } from "../../unit/science/counts.ts";
@@ -97,33 +95,6 @@ describe.each([0.1, 0.2])(
     });
   },
 );
-
-describe("strongly skewed differences", () => {
-  it.each([
-    [3, 0.88],
-    [6, 0.866],
-    [10, 0.87],
-    [20, 0.89],
-    [30, 0.91],
-  ])("%i of them hold none %d of the time, and below thirty that is said", (n, expected) => {
-    const random = seeded(n);
-    const skewed = () => Math.exp(0.8 * normal(random)) - Math.exp(0.32);
-    const share = shareOf(2000, () => testHolds(pairedStudent(many(n, skewed)), 0));
-    expect(Math.abs(share - expected)).toBeLessThan(0.025);
-    const asked = { scale: "difference", unit: "mm", worthwhile: 1, seed: 1 } as const;
-    const [a, b] = [many(n, skewed), many(n, skewed)];
-    const sides = seen(a).map((one, at) => ({
-      label: `${at}`,
-      a: one,
-      b: { value: b[at] ?? 0, least: null },
-    }));
-    for (const { cautions } of [
-      reached(comparePairs(sides, "blocks", asked)),
-      reached(compareGroups(seen(a), seen(b), "strips", asked)),
-    ])
-      expect(cautions.some(({ code }) => code === "science/range-if-lopsided")).toBe(n < 30);
-  });
-});
 
 describe("few worms", () => {
   it.each([

@@ -494,6 +494,7 @@ export const COMPARING_AND_PLACES = [
     largestOf: { args: [VALUES], inner: INNER, endless: INNER },
     sumOf: { args: [VALUES], inner: INNER, endless: INNER },
     sampleOf: [VALUES],
+    skewnessOf: [VALUES],
   }),
   ...swept("statistics/seeded.ts", seeded, {
     seeded: { args: [1], ask: (next: () => number) => [next(), next()] },
@@ -507,7 +508,7 @@ export const COMPARING_AND_PLACES = [
     signedRank: [[3, 1, 4, -2]],
   }),
   ...swept("statistics/student-range.ts", studentRange, {
-    lopsidedCautions: { args: [6], inner: INNER },
+    lopsidedCautions: { args: [[VALUES, OTHERS]], ofNothing: "no values, so no range of them" },
     studentRange: { args: [3, 1, 2, 0.95], inner: INNER, endless: INNER },
   }),
   ...swept("statistics/theil-sen.ts", theilSen, {
