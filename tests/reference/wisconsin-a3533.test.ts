@@ -10,7 +10,7 @@ import { own, share } from "../unit/science/straw/figures.ts";
 it("30 % cover halves what rain takes, an exponent of 0.0231", () => {
   const at30 = reached(lossByRain(share(0.3), own(0.0231, "1", "erosion-exponent"), 6.096));
   expect(at30.middle).toBeCloseTo(0.5, 2);
-  // The range offered begins with an exponent of 0.025 and ends just short of the half printed here.
+  // The range offered begins with an exponent of 0.025 and ends just short of the half printed here, as its docstring says.
   const { high } = reached(lossByRain(share(0.3), erosionExponent(), 6.096));
   expect(high).toBeCloseTo(0.472, 3);
 });

@@ -21,6 +21,12 @@ const LOCAL_FIRST: Caution = { code: "science/local-rules-first", facts: {} };
  * How steeply soil loss falls with each percent of cover: 0.025 where rain splash and sheets of water take the
  * soil, 0.035 typical of cropland, 0.050 where rills do.
  *
+ * The ends are those of one published list, which prints "over 0.05" for the upper one: it is no limit, and ground that
+ * mostly rills may lose less under cover than the low end says. Single figures in print lie on both sides: 20 % of cover
+ * taken to halve the loss (0.0347) near the middle, 30 % taken to halve it (0.0231, Wisconsin A3533) just below the lower
+ * end, which says 0.472 there instead of 0.5; that figure is a round one, and no range that reaches it is at hand, so the
+ * list stands as it is. Anyone who knows a smaller exponent for a place puts it in.
+ *
  * Source: RUSLE (Renard et al. 1997) for 0.035; training slides of RUSLE2 for the ends.
  *
  * @example
