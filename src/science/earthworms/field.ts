@@ -1,5 +1,6 @@
 /** Worms of a field or strip from its holes. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import { ENOUGH_HOLES, UNEVEN_BEYOND_CHANCE, UNEVEN_SPREAD } from "../constants/cautions.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Estimate, Interval } from "../estimate.ts";
 import { type MethodId, sourcesOf } from "../methods.ts";
@@ -43,12 +44,6 @@ export const countedHoles = (holes: readonly HoleCount[]): Result<CountedHoles> 
   if (inDoubt > 0) cautions.push({ code: "science/holes-in-doubt", facts: { holes: inDoubt } });
   return ok({ counted, cautions });
 };
-
-/** Fewer holes than this may miss the patches without worms, or the crowded ones. Own rule, from simulation. */
-const ENOUGH_HOLES = 10;
-/** Spread of holes, and the part of it that chance does not give, as shares of their mean: above, tails are long. */
-const UNEVEN_SPREAD = 0.7;
-const UNEVEN_BEYOND_CHANCE = 0.5;
 
 /** Worms of one hole and the ground that they stand for, in the unit of the answer. */
 interface Sample {

@@ -1,5 +1,6 @@
 /** How unevenly worms lie over the holes: for the specialist's page. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import { HOLES_THAT_STEP } from "../constants/cautions.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Estimate, Worked } from "../estimate.ts";
 import { sourcesOf } from "../methods.ts";
@@ -33,9 +34,6 @@ export interface HolesSpread extends Worked {
   readonly occupied: Estimate;
   readonly empty: EmptyHoles;
 }
-
-/** Below so many holes an exact range holds 98 times of 100 and more on the average over all shares. */
-const HOLES_THAT_STEP = 15;
 
 /**
  * A share of holes with its exact range, from three holes on. Holes come in whole ones, so the range holds more than it

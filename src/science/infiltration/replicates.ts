@@ -1,5 +1,6 @@
 /** Rings of one strip together: every ring a point, and the geometric mean of them. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import { ENOUGH_RINGS } from "../constants/cautions.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Estimate, Interval } from "../estimate.ts";
 import { type MethodId, sourcesOf } from "../methods.ts";
@@ -25,9 +26,6 @@ export interface RingsMean extends Estimate {
   readonly withCrack: number;
   readonly censored: number;
 }
-
-/** Fewer rings than this, none of them over a burrow, may have missed the burrows. Own rule, from simulation. */
-const ENOUGH_RINGS = 10;
 
 const isPositive = (value: number): boolean => Number.isFinite(value) && value > 0;
 

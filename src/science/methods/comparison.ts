@@ -1,8 +1,9 @@
 /** Methods of comparing and the years. */
 
+import * as at from "../constants/cautions.ts";
 import * as constant from "../constants/comparison.ts";
-import { CONFIDENCE_LEVEL } from "../constants.ts";
-import type { Constant, Method } from "../method.ts";
+import { CONFIDENCE_LEVEL, FEW_HITS } from "../constants.ts";
+import { type Constant, limit, type Method } from "../method.ts";
 import { DRAWS } from "../statistics/sign-flip.ts";
 import { COMPARISON_BEHIND as behind } from "./behind/comparison.ts";
 
@@ -15,6 +16,16 @@ const LEVEL = {
 
 const DRAWN = { symbol: "N_drawn", value: DRAWS, unit: "1", source: "own-rule" } as const satisfies Constant;
 
+const LOPSIDED = [
+  limit("science/range-if-lopsided", "values", "below", at.ENOUGH_IF_LOPSIDED),
+  limit("science/range-if-lopsided", "skewness", "above", at.LOPSIDED),
+];
+const FEW_TO_COUNT = [
+  limit("science/few-worms-wide-range", "worms", "below", FEW_HITS),
+  limit("science/few-holes-may-miss-patches", "holes", "below", at.ENOUGH_HOLES),
+];
+const RUNS = "science/years-may-run-together";
+
 export const COMPARISON_METHODS = {
   "welch-t": {
     formulas: [
@@ -24,6 +35,7 @@ export const COMPARISON_METHODS = {
       "d ± t_ν·SE",
     ],
     constants: [LEVEL],
+    limits: LOPSIDED,
     sources: behind["welch-t"],
   },
   "welch-ratio-t": {
@@ -34,6 +46,7 @@ export const COMPARISON_METHODS = {
   "paired-t": {
     formulas: ["d_i = a_i − b_i", "d̄ ± t_{n−1}·s_d/√n"],
     constants: [LEVEL],
+    limits: LOPSIDED,
     sources: behind["paired-t"],
   },
   "paired-ratios-t": {
@@ -44,11 +57,13 @@ export const COMPARISON_METHODS = {
   "sign-flip": {
     formulas: ["P = N(|Σ ± d_i| ≥ |Σd_i|) / 2^n", "P_least = 2^{1−n}"],
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }, DRAWN],
+    limits: [limit("science/too-few-pairs-for-five-percent", "chance", "above", constant.SELDOM)],
     sources: behind["sign-flip"],
   },
   "two-group-permutation": {
     formulas: ["P = N(|d_shared| ≥ |d|) / K"],
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }, DRAWN],
+    limits: [limit("science/too-few-strips-for-five-percent", "chance", "above", constant.SELDOM)],
     sources: behind["two-group-permutation"],
   },
   "signed-rank": {
@@ -84,6 +99,7 @@ export const COMPARISON_METHODS = {
       "P(X ≤ x ; p_upper) = α/2",
     ],
     constants: [LEVEL],
+    limits: FEW_TO_COUNT,
     sources: behind["rate-ratio-exact"],
   },
   "rate-ratio-scaled": {
@@ -94,6 +110,12 @@ export const COMPARISON_METHODS = {
       "p = R·A_x / (R·A_x + A_y)",
     ],
     constants: [LEVEL],
+    limits: [
+      ...FEW_TO_COUNT,
+      // Both have to hold.
+      limit("science/range-if-lopsided", "spread-beyond-chance", "above", at.ONE_UNEVEN_PLACE),
+      limit("science/range-if-lopsided", "other-spread-share", "below", at.OTHER_EVEN_SHARE),
+    ],
     sources: behind["rate-ratio-scaled"],
   },
   "words-of-difference": {
@@ -118,11 +140,18 @@ export const COMPARISON_METHODS = {
       { symbol: "r_0", value: constant.UNLIKE_EFFORT, unit: "1", source: "own-rule" },
       { symbol: "q", value: constant.UNLIKE_SIZE, unit: "1", source: "own-rule" },
     ],
+    limits: [
+      limit("science/unlike-places", "share-apart", "from", constant.UNLIKE_SHARE),
+      limit("science/unlike-efforts", "efforts-apart", "above", constant.UNLIKE_EFFORT),
+      limit("science/unlike-sizes", "sizes-apart", "above", constant.UNLIKE_SIZE),
+      limit("science/unlike-depths", "sizes-apart", "above", constant.UNLIKE_SIZE),
+    ],
     sources: behind["like-with-like"],
   },
   "theil-sen": {
     formulas: ["b = median((x_j − x_i) / (t_j − t_i))"],
     constants: [],
+    limits: [limit(RUNS, "years", "from", at.YEARS_FOR_RUNS)],
     sources: behind["theil-sen"],
   },
   "gilbert-range": {
@@ -133,11 +162,13 @@ export const COMPARISON_METHODS = {
   "counted-range": {
     formulas: ["P(S ≥ s) ≤ α/2", "M_1 = (N − s)/2 + 1", "M_2 = (N + s)/2"],
     constants: [LEVEL],
+    limits: [limit("science/few-years-wide-range", "years", "up-to", at.FEW_YEARS)],
     sources: behind["counted-range"],
   },
   "mann-kendall-exact": {
     formulas: ["S = Σ sgn(x_j − x_i)", "P = N(|S_order| ≥ |S|) / n!", "P_least = 2 / n!"],
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }],
+    limits: [limit("science/too-few-years-for-five-percent", "chance", "above", constant.SELDOM)],
     sources: behind["mann-kendall-exact"],
   },
   "mann-kendall-normal": {
@@ -157,11 +188,16 @@ export const COMPARISON_METHODS = {
   "whole-years": {
     formulas: ["P = N(|S_order| ≥ |S|) / n!", "Var_S = ΣS_order² / n!", "P_least = 2 / n!"],
     constants: [{ symbol: "α", value: constant.SELDOM, unit: "1", source: "own-rule" }],
+    limits: [
+      limit("science/too-few-years-for-five-percent", "chance", "above", constant.SELDOM),
+      limit(RUNS, "years", "from", at.FIELD_YEARS_FOR_RUNS),
+    ],
     sources: behind["whole-years"],
   },
   "bootstrap-percentile": {
     formulas: ["q_low = α/2", "q_high = 1 − α/2"],
     constants: [{ symbol: "n_few", value: constant.FEW_TO_RESAMPLE, unit: "1", source: "own-rule" }],
+    limits: [limit("science/resampled-range-too-narrow", "values", "below", constant.FEW_TO_RESAMPLE)],
     sources: behind["bootstrap-percentile"],
   },
   "bootstrap-bca": {
@@ -171,6 +207,7 @@ export const COMPARISON_METHODS = {
       "q_α = Φ(z_0 + (z_0 + z) / (1 − a·(z_0 + z)))",
     ],
     constants: [{ symbol: "n_few", value: constant.FEW_TO_RESAMPLE, unit: "1", source: "own-rule" }],
+    limits: [limit("science/resampled-range-too-narrow", "values", "below", constant.FEW_TO_RESAMPLE)],
     sources: behind["bootstrap-bca"],
   },
 } as const satisfies Readonly<Record<string, Method>>;

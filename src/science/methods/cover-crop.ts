@@ -1,7 +1,7 @@
 /** Methods of cover-crop mass, counts in quadrats and weeds. */
 import * as k from "../constants/water.ts";
-import { CONFIDENCE_LEVEL } from "../constants.ts";
-import type { Constant, Method } from "../method.ts";
+import { CONFIDENCE_LEVEL, FEW_HITS } from "../constants.ts";
+import { type Constant, limit, type Method } from "../method.ts";
 import { WATER_BEHIND as behind } from "./behind/water.ts";
 
 const LEVEL = {
@@ -10,6 +10,10 @@ const LEVEL = {
   unit: "1",
   source: "own-rule",
 } as const satisfies Constant;
+
+const FEW_QUADRATS = limit("science/few-quadrats", "quadrats", "below", k.QUADRATS_ADVISED, {
+  source: "osu-cover-crop-sampling",
+});
 
 export const COVER_CROP_METHODS = {
   "quadrat-mass": {
@@ -23,11 +27,13 @@ export const COVER_CROP_METHODS = {
       LEVEL,
       { symbol: "n_0", value: k.QUADRATS_ADVISED, unit: "1", source: "osu-cover-crop-sampling" },
     ],
+    limits: [FEW_QUADRATS],
     sources: behind["quadrat-mass"],
   },
   "quadrat-counts": {
     formulas: ["M = Σx_i / Σa_i", "SE² = n/(n−1) · Σ(x_i − M·a_i)² / (Σa_i)²", "M·exp(± t_{n−1}·SE / M)"],
     constants: [LEVEL],
+    limits: [FEW_QUADRATS, limit("science/few-plants", "plants", "below", FEW_HITS)],
     sources: behind["quadrat-counts"],
   },
   "quadrat-none-found": {

@@ -1,7 +1,9 @@
 /** Methods of spade holes. */
+
+import * as at from "../constants/cautions.ts";
 import { SELDOM } from "../constants/comparison.ts";
 import * as constant from "../constants.ts";
-import { type Constant, type Method, table } from "../method.ts";
+import { type Constant, limit, type Method, table } from "../method.ts";
 import { EARTHWORMS_BEHIND as behind } from "./behind/earthworms.ts";
 
 const LEVEL = {
@@ -22,6 +24,11 @@ export const EARTHWORM_METHODS = {
     constants: [
       LEVEL,
       { symbol: "n_least", value: constant.SAMPLES_FOR_A_RANGE, unit: "1", source: "own-rule" },
+    ],
+    limits: [
+      limit("science/few-holes-may-miss-patches", "holes", "below", at.ENOUGH_HOLES),
+      limit("science/range-if-lopsided", "spread", "above", at.UNEVEN_SPREAD),
+      limit("science/range-if-lopsided", "spread-beyond-chance", "above", at.UNEVEN_BEYOND_CHANCE),
     ],
     sources: behind["holes-mean-log-t"],
   },
@@ -44,11 +51,26 @@ export const EARTHWORM_METHODS = {
       { symbol: "r_0", value: constant.EFFORT_RATIO, unit: "1", source: "own-rule" },
       { symbol: "z_0", value: constant.NEAR_HOLES_M, unit: "m", source: "hodson-2021" },
     ],
+    limits: [
+      limit("science/soil-cold", "soil-temperature", "below", constant.SOIL_COLD_C, {
+        unit: "Cel",
+        source: "worm-conditions",
+      }),
+      limit("science/worked-recently", "days-since-worked", "up-to", constant.WORKED_RECENTLY_DAYS, {
+        unit: "d",
+      }),
+      limit("science/efforts-differ", "efforts-apart", "above", constant.EFFORT_RATIO),
+      limit("science/holes-close-together", "metres-apart", "below", constant.NEAR_HOLES_M, {
+        unit: "m",
+        source: "hodson-2021",
+      }),
+    ],
     sources: behind["hole-conditions"],
   },
   "share-of-holes": {
     formulas: ["p = x / n", "P(X ≥ x ; p_lower) = α/2", "P(X ≤ x ; p_upper) = α/2"],
     constants: [LEVEL],
+    limits: [limit("science/exact-share-wide", "holes", "below", at.HOLES_THAT_STEP)],
     sources: behind["share-of-holes"],
   },
   "counts-dispersion": {

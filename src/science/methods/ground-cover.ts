@@ -1,6 +1,7 @@
 /** Methods of ground cover, of the statistics that it rests on, and of standing still. */
+import * as at from "../constants/cautions.ts";
 import * as constant from "../constants.ts";
-import type { Constant, Method } from "../method.ts";
+import { type Constant, limit, type Method } from "../method.ts";
 import { GROUND_COVER_BEHIND as behind } from "./behind/ground-cover.ts";
 
 const LEVEL = {
@@ -22,6 +23,11 @@ const FEWEST = {
   unit: "1",
   source: "own-rule",
 } as const satisfies Constant;
+
+const LOPSIDED = [
+  limit("science/range-if-lopsided", "values", "below", at.ENOUGH_IF_LOPSIDED),
+  limit("science/range-if-lopsided", "skewness", "above", at.LOPSIDED),
+];
 
 export const GROUND_COVER_METHODS = {
   "marks-share": {
@@ -52,6 +58,10 @@ export const GROUND_COVER_METHODS = {
       "1 / (1 + exp(−(L ± t_{n−1}·SE_L)))",
     ],
     constants: [LEVEL, FEWEST, { symbol: "h_few", value: constant.FEW_HITS, unit: "1", source: "own-rule" }],
+    limits: [
+      limit("science/few-hits", "hits", "below", constant.FEW_HITS),
+      limit("science/few-misses", "misses", "below", constant.FEW_HITS),
+    ],
     sources: behind["logit-t"],
   },
   "logit-t-planned": {
@@ -107,11 +117,13 @@ export const GROUND_COVER_METHODS = {
   "mean-t": {
     formulas: ["x̄ = Σx_i / n", "x̄ ± t_{n−1}·s/√n"],
     constants: [LEVEL, FEWEST],
+    limits: LOPSIDED,
     sources: behind["mean-t"],
   },
   "line-mean-t": {
     formulas: ["x̄ = Σy_i / Σm_i", "SE² = n/(n−1) · Σ(y_i − x̄·m_i)² / (Σm_i)²", "x̄ ± t_{n−1}·SE"],
     constants: [LEVEL],
+    limits: LOPSIDED,
     sources: behind["line-mean-t"],
   },
   "standing-still": {

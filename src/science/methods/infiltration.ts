@@ -1,6 +1,7 @@
 /** Methods of ring tests. */
+import * as at from "../constants/cautions.ts";
 import * as constant from "../constants.ts";
-import type { Constant, Method } from "../method.ts";
+import { type Constant, limit, type Method } from "../method.ts";
 import { INFILTRATION_BEHIND as behind } from "./behind/infiltration.ts";
 
 const LEVEL = {
@@ -102,6 +103,7 @@ export const INFILTRATION_METHODS = {
   "rings-log-t": {
     formulas: ["y_i = ln(x_i)", "exp(ȳ ± t_{n−1}·s/√n)"],
     constants: [LEVEL, FEWEST],
+    limits: [limit("science/few-rings-may-miss-burrows", "rings", "below", at.ENOUGH_RINGS)],
     sources: behind["rings-log-t"],
   },
   "smallest-ratio": {

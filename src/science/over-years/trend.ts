@@ -1,5 +1,6 @@
 /** One spot over the years, and all spots of a field together. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import { FEW_YEARS, FIELD_YEARS_FOR_RUNS, YEARS_FOR_RUNS } from "../constants/cautions.ts";
 import { LIKELY_LEVEL, SELDOM } from "../constants/comparison.ts";
 import { CONFIDENCE_LEVEL } from "../constants.ts";
 import type { Bounds, Caution, Interval, Unit, Worked } from "../estimate.ts";
@@ -90,12 +91,7 @@ const floorCautions = (years: number): readonly Caution[] => {
     : [];
 };
 
-/** Up to so many years counted chances come in such steps that the range holds more than it promises. */
-const FEW_YEARS = 6;
-/** From so many years on runs of alike years tell on the range of one spot, and on that of a field. */
-const YEARS_FOR_RUNS = 7;
-const FIELD_YEARS_FOR_RUNS = 5;
-/** How often of 100 a range then holds the change, over all that was simulated. Own rules, from simulation. */
+/** How often of 100 a range holds the change where years are like the one before, over all that was simulated. */
 const HELD_IN_RUNS = { least: 78, most: 94 };
 
 const runCautions = (years: number, from: number, range: Result<Interval>): readonly Caution[] =>

@@ -1,5 +1,6 @@
 /** Few worms: how many times as many in the holes of one place as in those of another. */
 import { failed, ok, type Result } from "../../record/result.ts";
+import { ENOUGH_HOLES, ONE_UNEVEN_PLACE, OTHER_EVEN_SHARE } from "../constants/cautions.ts";
 import { LIKELY_LEVEL } from "../constants/comparison.ts";
 import { CONFIDENCE_LEVEL, FEW_HITS, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import { holeAreaM2 } from "../earthworms/hole-count.ts";
@@ -71,12 +72,6 @@ const intervalOf = (
   if (upper === null) return failed("science/range-without-end");
   return ok({ lower, upper, level, sides: a.count === 0 ? "upper-only" : "both", method });
 };
-
-/** Fewer holes than this may miss the patches without worms, or the crowded ones. Own rule, from simulation. */
-const ENOUGH_HOLES = 10;
-/** Spread beyond chance, as a share of the mean, that makes a place the uneven one, and what makes the other even. */
-const ONE_UNEVEN_PLACE = 0.4;
-const OTHER_EVEN_SHARE = 0.5;
 
 const clumpsIn = ({ counts }: CountsOf): number => {
   const sample = sampleOf(counts);

@@ -1,13 +1,9 @@
 /** The range that Student's t gives around an estimate. */
 import { ok, type Result } from "../../record/result.ts";
+import { ENOUGH_IF_LOPSIDED, LOPSIDED } from "../constants/cautions.ts";
 import type { Bounds, Caution } from "../estimate.ts";
 import { studentQuantile } from "./distributions.ts";
 import { skewnessOf } from "./sample.ts";
-
-/** Values from which on a mean of lopsided ones spreads about evenly, unless they are seen to be strongly so. */
-const ENOUGH_IF_LOPSIDED = 30;
-/** Skewness to either side above which thirty and more are seen to be strongly lopsided. Own rules, from simulation. */
-const LOPSIDED = 0.8;
 
 /**
  * What a range by Student's t does not reach when its values are lopsided: 3 to 20 strongly skewed ones (lognormal,

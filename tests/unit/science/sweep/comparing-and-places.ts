@@ -158,6 +158,10 @@ const COSTS = { ...day.USUAL_MINUTES, litresPerRing: 2, marksPerLine: 100, holeA
 export const COMPARING_AND_PLACES = [
   ...swept("method.ts", methodOf, {
     table: { args: ["k", 3, "own-rule"], unbent: "lists of methods alone call it, with numbers written out" },
+    limit: {
+      args: ["science/few-hits", "hits", "below", 10],
+      unbent: "lists of methods alone call it, with constants of the room",
+    },
   }),
   ...swept("methods.ts", methodsOf, { sourcesOf: [["strip-ratio"]] }),
   ...swept("methods/behind/ground-cover.ts", coverMethods, { sourcesOfCover: [["strip-ratio"]] }),
