@@ -32,7 +32,7 @@ export interface StripInStorm {
   readonly strip: string;
   /** 1 runs off first. Strips that cannot be told apart share a place. */
   readonly place: number;
-  /** When half of its rings run off; null when fewer than half do. */
+  /** When half of its rings run off, the middle time over all; null unless more than half do. */
   readonly runsOffAtMin: number | null;
   /** Rings that run off at all. */
   readonly ringsRunningOff: number;
@@ -153,7 +153,7 @@ const compare = (one: StripInStorm, other: StripInStorm): number => {
 
 /**
  * Runs a storm over the rings of several strips and puts the strips in order: the one of which half the rings run
- * off first stands first. The order is the answer; depths are the mean over rings, with a t range held between 0
+ * off first stands first; a strip of which no more than half ever do stands behind. The order is the answer; depths are the mean over rings, with a t range held between 0
  * and the storm, and stand behind what a ring cannot know.
  *
  * How sure the order is, is given by pairs of rings: in how many of them the ring of the earlier strip runs off

@@ -244,7 +244,15 @@ describe("strips", () => {
     ]);
   });
 
-  it("half of the rings have to run off for a strip to have a time", () => {
+  it("two of four rings that run off give no middle time: more than half have to", () => {
+    const four = [slow[0], slow[1], fast[1], fast[2]].flatMap((fits, at) =>
+      fits === undefined ? [] : [{ id: String(at), strip: "a", fits }],
+    );
+    const [strip] = reached(stripsInStorm(four, reached(constantRain(20, 60)))).order;
+    expect([strip?.ringsRunningOff, strip?.runsOffAtMin]).toEqual([2, null]);
+  });
+
+  it("more than half of the rings have to run off for a strip to have a time", () => {
     const one = [slow[0], fast[1], fast[2]].flatMap((fits, at) =>
       fits === undefined ? [] : [{ id: String(at), strip: "a", fits }],
     );
