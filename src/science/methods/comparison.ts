@@ -84,6 +84,7 @@ export const COMPARISON_METHODS = {
   "blocks-t": {
     formulas: ["d ± t_{1−α/2m}·√(2·EMS/b)", "m = k(k−1)/2"],
     constants: [LEVEL],
+    limits: LOPSIDED,
     sources: behind["blocks-t"],
   },
   "spots-alike": {

@@ -1,5 +1,6 @@
 /** Looks at the limits of cautions on comparisons and years. */
 import { trendOfField, trendOfSpot } from "../../../src/science/over-years/trend.ts";
+import { compareBlocks } from "../../../src/science/side-by-side/blocks.ts";
 import { compareCounts } from "../../../src/science/side-by-side/counts.ts";
 import { compareGroups } from "../../../src/science/side-by-side/groups.ts";
 import { type Conditions, unlikenesses } from "../../../src/science/side-by-side/like-with-like.ts";
@@ -19,6 +20,13 @@ const ofCounts = (a: readonly number[], b: readonly number[]) =>
   reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }, 1)).cautions;
 const ofGroups = (a: readonly number[], b: readonly number[]) =>
   reached(compareGroups(asSeen(a), asSeen(b), "strips", asked)).cautions;
+const ofBlocks = (...rowsOf: readonly (readonly number[])[]) =>
+  reached(
+    compareBlocks(
+      rowsOf.map((row, at) => ({ label: `${at}`, blocks: asSeen(row) })),
+      asked,
+    ),
+  ).cautions;
 const ofPairs = (differences: readonly number[]) =>
   reached(
     comparePairs(
@@ -82,6 +90,13 @@ const fewToCount = (clumped: boolean) => ({
 export const COMPARED_LOOKS: Looks = {
   "welch-t": lopsided((values) => ofGroups(values, half(values.length, 1, 2))),
   "paired-t": lopsided(ofPairs),
+  // Two treatments are each as far from the mean of their block as the other, on the other side.
+  "blocks-t": lopsided((values) =>
+    ofBlocks(
+      values,
+      some(values.length, () => 0),
+    ),
+  ),
   "rate-ratio-exact": fewToCount(false),
   "rate-ratio-scaled": {
     ...fewToCount(true),
