@@ -24,8 +24,8 @@ const STROO: RotCurve = { shiftC: ROT_SHIFT_C, bestC: ROT_BEST_C };
  * How fast residue rots at a temperature, against the best one:
  * `F = (2(T + A)²·(T_0 + A)² − (T + A)⁴)/(T_0 + A)⁴`.
  *
- * Temperatures are in °C: the handbook of RUSLE prints its figures in °F, and with those the curve says four
- * times too much (official errata).
+ * Temperatures are in °C: the handbook of RUSLE prints its figures in °F (official errata), and with those the curve
+ * says four times too much at 4.5 °C and twice too much at 10 °C.
  *
  * @param meanC mean air temperature of a day or half-month
  * @returns 0 to 1; 0 at −6.1 °C and below and at 49 °C and above. `science/no-number` when one is not finite or
