@@ -13,8 +13,10 @@ export interface Constant {
 /** What is looked at where a caution has its limit. */
 export type LookedAt =
   | "chance"
+  | "cover"
   | "days-since-worked"
   | "efforts-apart"
+  | "head"
   | "hits"
   | "holes"
   | "metres-apart"
@@ -22,6 +24,7 @@ export type LookedAt =
   | "other-spread-share"
   | "plants"
   | "quadrats"
+  | "ring-depth"
   | "rings"
   | "share-apart"
   | "sizes-apart"

@@ -2,7 +2,7 @@
 
 import * as storm from "../constants/storms.ts";
 import * as constant from "../constants.ts";
-import { type Constant, type Method, table } from "../method.ts";
+import { type Constant, limit, type Method, table } from "../method.ts";
 import { STORMS_BEHIND as behind } from "./behind/storms.ts";
 
 const LEVEL = {
@@ -19,6 +19,20 @@ const BEERKAN_DEEPEST = {
   unit: "mm",
   source: "own-rule",
 } as const satisfies Constant;
+
+const TOO_DEEP = limit("science/kfs-ring-too-deep", "ring-depth", "above", storm.BEERKAN_DEEPEST_MM, {
+  unit: "mm",
+  source: BEERKAN_DEEPEST.source,
+});
+const steadyRange = (of: "head" | "ring-depth", leastMm: number) =>
+  limit("science/kfs-outside-steady-range", of, "below", leastMm, {
+    unit: "mm",
+    source: "reynolds-elrick-1990",
+  });
+const STEADY_RANGE = [
+  steadyRange("head", storm.STEADY_RING_HEAD_MM),
+  steadyRange("ring-depth", storm.STEADY_RING_DEPTH_MM),
+];
 
 export const STORMS_METHODS = {
   "fit-kostiakov": {
@@ -77,6 +91,7 @@ export const STORMS_METHODS = {
       { symbol: "H_least", value: storm.STEADY_RING_HEAD_MM, unit: "mm", source: "reynolds-elrick-1990" },
       { symbol: "d_least", value: storm.STEADY_RING_DEPTH_MM, unit: "mm", source: "reynolds-elrick-1990" },
     ],
+    limits: STEADY_RANGE,
     sources: behind["kfs-steady-ring"],
   },
   "kfs-two-heads": {
@@ -90,6 +105,7 @@ export const STORMS_METHODS = {
       { symbol: "C_1", value: storm.RING_SHAPE_DEPTH, unit: "1", source: "reynolds-elrick-1990" },
       { symbol: "C_2", value: storm.RING_SHAPE_RADIUS, unit: "1", source: "reynolds-elrick-1990" },
     ],
+    limits: STEADY_RANGE,
     sources: behind["kfs-two-heads"],
   },
   "kfs-beerkan-steady": {
@@ -100,6 +116,7 @@ export const STORMS_METHODS = {
       ALPHA,
       BEERKAN_DEEPEST,
     ],
+    limits: [TOO_DEEP],
     sources: behind["kfs-beerkan-steady"],
   },
   "kfs-beerkan-transient": {
@@ -110,6 +127,7 @@ export const STORMS_METHODS = {
       ALPHA,
       BEERKAN_DEEPEST,
     ],
+    limits: [TOO_DEEP],
     sources: behind["kfs-beerkan-transient"],
   },
   "kfs-at-20": {

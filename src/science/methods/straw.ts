@@ -1,6 +1,6 @@
 /** Methods of residue and straw. */
 import * as constant from "../constants/straw.ts";
-import { type Constant, type Method, table } from "../method.ts";
+import { type Constant, limit, type Method, table } from "../method.ts";
 import { STRAW_BEHIND as behind } from "./behind/straw.ts";
 
 const ASIDE = {
@@ -121,6 +121,14 @@ export const STRAW_METHODS = {
       { symbol: "c", value: constant.WIND_FLAT_RATE, unit: "1", source: "wind-flat-residue" },
       { symbol: "C_from", value: constant.WIND_FROM, unit: "1", source: "fryrear-1985" },
       { symbol: "C_to", value: constant.WIND_TO, unit: "1", source: "fryrear-1985" },
+    ],
+    limits: [
+      limit("science/outside-published-range", "cover", "below", constant.WIND_FROM, {
+        source: "fryrear-1985",
+      }),
+      limit("science/outside-published-range", "cover", "above", constant.WIND_TO, {
+        source: "fryrear-1985",
+      }),
     ],
     sources: behind["wind-erosion"],
   },

@@ -4,11 +4,16 @@ import { conditionCautions, unlikeCautions } from "../../../src/science/earthwor
 import { wormsPerHole } from "../../../src/science/earthworms/field.ts";
 import { shareOfHoles } from "../../../src/science/earthworms/spread.ts";
 import { coverOfStrip } from "../../../src/science/ground-cover/strip.ts";
+import { steadyBeerkanKfs, transientBeerkanKfs } from "../../../src/science/infiltration/kfs/beerkan.ts";
+import type { Conductivity } from "../../../src/science/infiltration/kfs/conductivity.ts";
+import { steadyRingKfs, twoHeadKfs } from "../../../src/science/infiltration/kfs/steady-ring.ts";
 import { meanOfRings } from "../../../src/science/infiltration/replicates.ts";
+import { lossByWind } from "../../../src/science/residue/erosion.ts";
 import { meanOfReadings, meanOverLines } from "../../../src/science/statistics/mean.ts";
 import { line, PLAIN, reached } from "./counts.ts";
 import { hole, holes } from "./earthworms/holes.ts";
-import { beyond, half, type Looks, lopsided, meanOf, some, varianceOf } from "./limit-looks.ts";
+import { beyond, half, type Look, type Looks, lopsided, meanOf, some, varianceOf } from "./limit-looks.ts";
+import { share } from "./straw/figures.ts";
 
 const ofHoles = (counts: readonly number[]) => reached(wormsPerHole(holes(...counts))).cautions;
 const quadrats = (amounts: readonly number[]) => amounts.map((amount) => ({ areaM2: 0.25, amount }));
@@ -17,8 +22,54 @@ const place = (metres: number) => ({ latitudeDeg: 52, longitudeDeg: metres / 68_
 const rings = (n: number) =>
   some(n, (at) => ({ id: `${at}`, value: 10 + at, burrow: false, crack: false, censored: false, least: 1 }));
 
+/** A ring that just stands in the ground, in mm. */
+const DEEP = 20;
+const RUN = [2, 5, 9, 14, 20].map((atMin, at) => ({ atMin, mm: 10 * (at + 1) }));
+const inSteadyRange = (kfs: (headMm: number, insertionMm: number) => Conductivity) => ({
+  "kfs-outside-steady-range head": [-1, 0].map((off): Look => {
+    const headMm = 50 + off;
+    return [headMm, kfs(headMm, 100).cautions];
+  }),
+  "kfs-outside-steady-range ring-depth": [-1, 0].map((off): Look => {
+    const insertionMm = 30 + off;
+    return [insertionMm, kfs(100, insertionMm).cautions];
+  }),
+});
+
 /** By method. */
 export const MEASURED_LOOKS: Looks = {
+  "kfs-steady-ring": inSteadyRange((headMm, insertionMm) =>
+    reached(steadyRingKfs({ mmPerH: 100, headMm }, { radiusMm: 100, insertionMm }, 0.012, null)),
+  ),
+  "kfs-two-heads": inSteadyRange((headMm, insertionMm) => {
+    const rates = [
+      { mmPerH: 100, headMm },
+      { mmPerH: 110, headMm: headMm + 50 },
+    ] as const;
+    return reached(twoHeadKfs(rates, { radiusMm: 100, insertionMm }, null)).kfs;
+  }),
+  "kfs-beerkan-steady": {
+    "kfs-ring-too-deep ring-depth": [DEEP, DEEP + 1].map((mm) => [
+      mm,
+      reached(steadyBeerkanKfs(100, { radiusMm: 75, insertionMm: mm }, 0.012, null)).cautions,
+    ]),
+  },
+  "kfs-beerkan-transient": {
+    "kfs-ring-too-deep ring-depth": [DEEP, DEEP + 1].map((mm) => [
+      mm,
+      reached(transientBeerkanKfs(RUN, { radiusMm: 75, insertionMm: mm }, 0.012, null)).cautions,
+    ]),
+  },
+  "wind-erosion": {
+    "outside-published-range cover below": [0.07, 0.08].map((cover) => [
+      cover,
+      reached(lossByWind(share(cover))).cautions,
+    ]),
+    "outside-published-range cover above": [0.8, 0.81].map((cover) => [
+      cover,
+      reached(lossByWind(share(cover))).cautions,
+    ]),
+  },
   "holes-mean-log-t": {
     "few-holes-may-miss-patches holes": [9, 10].map((n) => [n, ofHoles(half(n, 8, 12))]),
     "range-if-lopsided spread": [half(10, 2, 4), half(10, 1, 5)].map((all) => [

@@ -12,7 +12,11 @@ const stands = ({ said, value }: CautionLimit, looked: number): boolean =>
   ({ below: looked < value, "up-to": looked <= value, from: looked >= value, above: looked > value })[said];
 
 const LISTED = Object.entries<Method>(METHODS).flatMap(([id, { limits = [] }]) =>
-  limits.map((one) => ({ id, about: `${one.caution.slice("science/".length)} ${one.of}`, one })),
+  limits.map((one) => {
+    const about = `${one.caution.slice("science/".length)} ${one.of}`;
+    const twice = limits.filter(({ caution, of }) => caution === one.caution && of === one.of).length > 1;
+    return { id, about: twice ? `${about} ${one.said}` : about, one };
+  }),
 );
 
 it("has a look at every limit, and at no others", () => {
