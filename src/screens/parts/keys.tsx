@@ -19,10 +19,7 @@ export const Key = (props: {
     type="button"
     class={`key ${props.look ?? "plain"} ${props.left === true ? "left" : ""}`}
     disabled={props.off === true}
-    onClick={({ detail }) => {
-      // The second touch of a double one: what it falls on only just came there.
-      if (props.look !== "danger" || detail < 2) props.onPress();
-    }}
+    onClick={props.onPress}
   >
     {props.children}
   </button>
