@@ -61,6 +61,8 @@ const rangeOf = (logs: readonly number[], mean: number): Result<Interval> => {
  *
  * @param rings of one strip on one day, in any order
  * @param unit of the values
+ * @param burrowBesides another ring of the strip is over a burrow and has no number here, as one that ran dry early:
+ * then nobody says that burrows may have been missed
  * @returns range from three rings on (`science/too-few-rings`), none when all read the same
  * (`science/rings-all-alike`); `science/nothing-read` when no ring can be used
  *
@@ -69,7 +71,11 @@ const rangeOf = (logs: readonly number[], mean: number): Result<Interval> => {
  * @example
  * meanOfRings(rings, "mm/h"); // 12, 20, 35, 50, 180: 37.6 mm/h (10.5 to 135)
  */
-export const meanOfRings = (rings: readonly RingPoint[], unit: "mm" | "mm/h"): Result<RingsMean> => {
+export const meanOfRings = (
+  rings: readonly RingPoint[],
+  unit: "mm" | "mm/h",
+  burrowBesides = false,
+): Result<RingsMean> => {
   const cautions: Caution[] = [];
   const say = (code: Caution["code"], count: number): void => {
     if (count > 0) cautions.push({ code, facts: { rings: count } });
@@ -91,7 +97,7 @@ export const meanOfRings = (rings: readonly RingPoint[], unit: "mm" | "mm/h"): R
   say("science/rings-with-burrow", withBurrow);
   say("science/rings-with-crack", withCrack);
   const range = rangeOf(logs, mean);
-  if (range.ok && withBurrow === 0 && used.length < ENOUGH_RINGS)
+  if (range.ok && withBurrow === 0 && !burrowBesides && used.length < ENOUGH_RINGS)
     say("science/few-rings-may-miss-burrows", used.length);
   const methods: MethodId[] = ["rings-geometric-mean"];
   if (range.ok) methods.push(range.value.method);

@@ -74,11 +74,13 @@ const pointsOf = (rings: readonly RingOfField[], minutes: number): readonly Ring
 const soakedThen = (group: readonly [RingOfField, ...RingOfField[]]): Omit<SoakedOnDay, "strip"> => {
   const ids = new Set(group.map(({ id }) => id));
   const stood = group.filter(({ follows }) => follows === null || !ids.has(follows)).length;
+  // A ring over a burrow runs dry first: it may have no number after so many minutes.
+  const hasBurrow = group.some(({ soaking }) => soaking.ok && soaking.value.named.burrow);
   const means = HEADLINE_MINUTES.map((minutes) => {
     const points = pointsOf(group, minutes);
     return {
       minutes,
-      mean: points.length === 0 ? failed("science/nothing-read") : meanOfRings(points, "mm"),
+      mean: points.length === 0 ? failed("science/nothing-read") : meanOfRings(points, "mm", hasBurrow),
       missing: stood - points.length,
     };
   });

@@ -84,6 +84,27 @@ it("says for each depth how many rings were not read that long: the fast ones ru
   expect(soakedOfField([ring(1, 0.5, 60), ring(2, 1, 60)])[0]?.cautions).toEqual([]);
 });
 
+it("says that a ring is over a burrow, and not that burrows may have been missed after it ran dry", () => {
+  const overBurrow = {
+    ...ring(5, 5, 30),
+    soaking: soakingOfRing(
+      ringOf({ ...at, ring: ringId }),
+      entriesAt([
+        [0, startAt],
+        [0, levelAt(500)],
+        [20, { type: "happened", what: "burrow", words: "", timed: "now" }],
+        [30, levelAt(350)],
+      ]),
+      kit,
+    ),
+  };
+  const rings = [ring(1, 0.5, 180), ring(2, 1, 180), ring(3, 2, 180), ring(4, 1.5, 180)];
+  const said = (all: typeof rings) => soakedOfField(all)[0]?.cautions.map(({ code }) => code) ?? [];
+  expect(said(rings)).toContain("science/few-rings-may-miss-burrows");
+  expect(said([...rings, overBurrow])).toContain("science/rings-with-burrow");
+  expect(said([...rings, overBurrow])).not.toContain("science/few-rings-may-miss-burrows");
+});
+
 it("counts a ring that goes on after a leak once", () => {
   const [found] = soakedOfField([ring(1, 1, 60), ring(2, 2, 60, 1), ring(3, 2, 30, 2)]);
   expect(found?.rings).toBe(1);

@@ -40,6 +40,17 @@ it("says nothing of a time that no ring was read for", () => {
   expect(after(together, 180).mean).toMatchObject({ ok: false, problem: { code: "science/nothing-read" } });
 });
 
+it("does not say that burrows may have been missed where the ring over one ran dry before", () => {
+  const said = (rings: readonly ReturnType<typeof fallen>[]) => {
+    const { mean } = after(ringsTogether(rings), 60);
+    return mean.ok ? mean.value.cautions.map(({ code }) => code) : null;
+  };
+  const four = [fallen([10, 20], 1), fallen([12, 25], 2), fallen([15, 30], 3), fallen([20, 40], 4)];
+  expect(said(four)).toEqual(["science/few-rings-may-miss-burrows"]);
+  const dry = fallen([140], 5, [{ type: "happened", what: "burrow", atMin: 20 }]);
+  expect(said([...four, dry])).toEqual([]);
+});
+
 it("counts a ring and the one that goes on from it after a leak as one place", () => {
   const leaked = fallen([40], 1, [{ type: "happened", what: "leaked", atMin: 40 }]);
   const goesOn = ringWith(

@@ -71,6 +71,11 @@ const placesOf = (rings: readonly DayRing[]): readonly (readonly DayRing[])[] =>
  */
 export const ringsTogether = (rings: readonly DayRing[]): RingsTogether => {
   const places = placesOf(rings);
+  const soakings = rings.map((ring) => ({ ring, soaking: resultOf(ring).soaking }));
+  const which = (
+    is: (soaking: Extract<(typeof soakings)[number]["soaking"], { ok: true }>["value"]) => boolean,
+  ) => soakings.flatMap(({ ring, soaking }) => (soaking.ok && is(soaking.value) ? [ring] : []));
+  const withBurrow = which(({ named }) => named.burrow);
   const after = HEADLINE_MINUTES.map((minutes): SoakAfter => {
     const points: RingPoint[] = [];
     const without: DayRing[] = [];
@@ -80,13 +85,10 @@ export const ringsTogether = (rings: readonly DayRing[]): RingsTogether => {
       if (point !== undefined) points.push(point);
       else if (newest !== undefined) without.push(newest);
     }
-    const mean = points.length === 0 ? failed("science/nothing-read") : meanOfRings(points, "mm");
+    const mean =
+      points.length === 0 ? failed("science/nothing-read") : meanOfRings(points, "mm", withBurrow.length > 0);
     return { minutes, mean, points, without };
   });
-  const soakings = rings.map((ring) => ({ ring, soaking: resultOf(ring).soaking }));
-  const which = (
-    is: (soaking: Extract<(typeof soakings)[number]["soaking"], { ok: true }>["value"]) => boolean,
-  ) => soakings.flatMap(({ ring, soaking }) => (soaking.ok && is(soaking.value) ? [ring] : []));
   const cautions = soakings.flatMap(({ soaking }) => (soaking.ok ? soaking.value.cautions : []));
   return {
     rings,
@@ -94,7 +96,7 @@ export const ringsTogether = (rings: readonly DayRing[]): RingsTogether => {
     // Said at once, not only when a reading behind the leak falls out.
     leaked: rings.filter(({ reading }) => reading.happenings.some(({ what }) => what === "leaked")),
     notDrained: which(({ pours }) => pours.some(({ drained, leftOut }) => !drained && leftOut === null)),
-    withBurrow: which(({ named }) => named.burrow),
+    withBurrow,
     withCrack: which(({ named }) => named.crack),
     cautions: [...new Map(cautions.map((caution) => [caution.code, caution])).values()],
   };

@@ -49,6 +49,12 @@ describe("mean of the rings", () => {
     ]);
   });
 
+  it("does not say that burrows may have been missed where a ring without a number is over one", () => {
+    const four = [ring(20), ring(25), ring(30), ring(40)];
+    expect(codes(reached(meanOfRings(four, "mm")))).toEqual(["science/few-rings-may-miss-burrows"]);
+    expect(codes(reached(meanOfRings(four, "mm", true)))).toEqual([]);
+  });
+
   it("puts the least that could be seen in the place of nothing, and leaves out what is no number", () => {
     const mean = reached(
       meanOfRings([ring(0, { least: 2 }), ring(8), ring(Number.NaN), ring(-1, { least: 0 })], "mm"),
