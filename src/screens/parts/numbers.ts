@@ -54,8 +54,10 @@ const clockFormat = keptBy(
  * writeNumber(12.5, "en-GB", 1) // => "12.5"
  */
 export const writeNumber = (value: number, tongue: Tongue, decimals = 0): string =>
-  // A hyphen before a figure reads as a dash; a number is less than nothing by the sign for it.
-  numberFormat(tongue, decimals).format(value).replace(/^-/u, "\u2212");
+  // A hyphen before a figure reads as a dash; a number is less than nothing by the sign for it, and nothing has none.
+  numberFormat(tongue, decimals)
+    .format(Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value)
+    .replace(/^-/u, "\u2212");
 
 /** A share of 1 as whole percent without the sign. */
 export const writePercent = (share: number, tongue: Tongue): string => writeNumber(share * 100, tongue);

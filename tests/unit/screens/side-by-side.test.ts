@@ -177,3 +177,13 @@ it("sets each pair the way round of the sentence over all of them", () => {
     { rep: "rep 1", value: "2.5 times" },
   ]);
 });
+
+it("writes one point as one", () => {
+  const words = SIDE_WORDS.en(TRADE_WORDS["uk-ie"]);
+  expect(["1", "\u22121", "11", "0"].map(words.pointsOf)).toEqual([
+    "1 point",
+    "\u22121 point",
+    "11 points",
+    "0 points",
+  ]);
+});

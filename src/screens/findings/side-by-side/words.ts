@@ -140,7 +140,7 @@ const english = (trade: TradeWords) => ({
   blocks: (count: number) => `Compared over ${counted(count, "block")}.`,
   eachPair: (most: string, least: string) => `Each pair by itself: ${most} against ${least}`,
   rep: (rep: string) => `rep ${rep}`,
-  pointsOf: (points: string) => `${points} points`,
+  pointsOf: (points: string) => `${points} ${/^\D?1$/u.test(points) ? "point" : "points"}`,
   timesOf: (ratio: string) => `${ratio} times`,
   incomplete: (reps: readonly number[]) =>
     `Left out, because a treatment is missing there: ${reps.map((rep) => `rep ${number(rep)}`).join(", ")}.`,
