@@ -50,7 +50,7 @@ export const TARGETS = [
  * What a share aimed at is a share of: of residue alone for the definition of conservation tillage, else of ground
  * cover. A green cover crop fulfils no rule on residue.
  *
- * Source: as the target itself; a share of one's own is one of ground cover.
+ * Source: as the target itself; another share is one of ground cover.
  *
  * @param share of the ground, between 0 and 1
  *

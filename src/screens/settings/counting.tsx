@@ -109,7 +109,11 @@ export const CountingSettings = () => {
             bounds: { min: 0, max: 100 },
             refuse: (value) => (value > 0 && value < 100 ? null : words.targetRefused),
           }}
-          onKeep={(value) => house.changeSettings({ targetPercent: value })}
+          onKeep={(value) => {
+            house.changeSettings({ targetPercent: value });
+            // An aim that is offered is that aim: what it is a share of comes with it, and is shown.
+            setOwn(targetOf(value) === "own");
+          }}
         />
       ) : null}
       <p>{words.targetNote}</p>

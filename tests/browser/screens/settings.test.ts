@@ -56,6 +56,18 @@ it("keeps a number only when it can be one", async () => {
   );
 });
 
+it("takes an own aim that is offered for the one that is offered, with what it is a share of", async () => {
+  const { page } = phone.chromium;
+  const chosen = (name: RegExp) => page.getByRole("radio", { name, checked: true });
+  await phone.touch("My own");
+  await phone.write("Ground cover aimed at", "60");
+  await page.getByRole("button", { name: "Keep this number" }).nth(1).tap();
+  await chosen(/^My own/).waitFor();
+  await phone.write("Ground cover aimed at", "30");
+  await page.getByRole("button", { name: "Keep this number" }).nth(1).tap();
+  await chosen(/^30 % residue after planting/).waitFor();
+});
+
 it("teaches a clicker's key to an answer, and says which answer lost it", async () => {
   const { page } = phone.chromium;
   await page.getByRole("button", { name: "Teach a key for Bare" }).tap();
