@@ -2,11 +2,12 @@
 import { useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import type { EarlierResult } from "../../record/kinds/earlier.ts";
+import { changesOf, isChanged } from "../parts/changes-of.ts";
 import { useHouse } from "../parts/house.ts";
 import { useLive } from "../parts/live.ts";
 import { writeDay } from "../parts/numbers.ts";
 import { OpensHere } from "../parts/opens-here.tsx";
-import { typedHere } from "../parts/typed-store.ts";
+import { forgetTyped, typedHere } from "../parts/typed-store.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { PAPER_FORM, PaperForm } from "./paper-form.tsx";
 import { paperText, paperValue, readPlaces, unitOf } from "./papers-model.ts";
@@ -20,12 +21,17 @@ const NEW = `${PAPER_FORM}new`;
 const useKeep = () => {
   const house = useHouse();
   const says = useWordsOf(YEARS_WORDS);
-  return async (id: RecordId<"earlier"> | null, said: EarlierResult): Promise<boolean> => {
+  return async (before: Paper | null, said: EarlierResult): Promise<boolean> => {
     const { pen } = house;
-    const written = await house.write(id === null ? pen.write("earlier", said) : pen.change(id, said));
-    if (!written.ok) {
-      house.tell(written.problem);
-      return false;
+    const changes = changesOf<EarlierResult, never>(before ?? said, said, []);
+    if (before === null || isChanged(changes)) {
+      const written = await house.write(
+        before === null ? pen.write("earlier", said) : pen.change(before.id, changes.patch),
+      );
+      if (!written.ok) {
+        house.tell(written.problem);
+        return false;
+      }
     }
     const value = paperText(said.what, said.value, house.settings.value.habits);
     house.say(says.paperForm.written(`${says.papers[said.what]}, ${value}`));
@@ -127,7 +133,7 @@ const Correct = (props: {
         field={paper.field}
         strips={places.strips}
         onKeep={async (said) => {
-          const done = await keep(paper.id, said);
+          const done = await keep(paper, said);
           if (done) onDone();
           return done;
         }}
@@ -136,8 +142,10 @@ const Correct = (props: {
       <DeleteThis
         onDelete={async () => {
           const written = await house.write(house.pen.remove(paper.id));
-          if (written.ok) house.say(says.paperForm.deleted);
-          else house.tell(written.problem);
+          if (written.ok) {
+            forgetTyped(PAPER_FORM + paper.id);
+            house.say(says.paperForm.deleted);
+          } else house.tell(written.problem);
         }}
       />
     </>
