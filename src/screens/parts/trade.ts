@@ -12,6 +12,10 @@ export interface TradeWords {
   readonly drilled: string;
   readonly harvestYear: string;
   readonly maize: string;
+  readonly soybean: string;
+  readonly oilseedRape: string;
+  /** The soil between a sandy loam and a silt. */
+  readonly siltLoam: string;
   readonly stubble: string;
   readonly metre: string;
   readonly grey: string;
@@ -35,6 +39,9 @@ export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
     drilled: "drilled",
     harvestYear: "harvest year",
     maize: "maize",
+    soybean: "soya",
+    oilseedRape: "oilseed rape",
+    siltLoam: "sandy silt loam or silt loam",
     stubble: "stubble",
     metre: "metre",
     grey: "grey",
@@ -52,6 +59,9 @@ export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
     drilled: "planted",
     harvestYear: "crop year",
     maize: "corn",
+    soybean: "soybeans",
+    oilseedRape: "canola",
+    siltLoam: "silt loam",
     stubble: "stubble",
     metre: "meter",
     grey: "gray",
@@ -69,6 +79,9 @@ export const TRADE_WORDS: Readonly<Record<Trade, TradeWords>> = {
     drilled: "sown",
     harvestYear: "harvest year",
     maize: "maize",
+    soybean: "soybeans",
+    oilseedRape: "canola",
+    siltLoam: "silt loam",
     stubble: "stubble",
     metre: "metre",
     grey: "grey",
