@@ -9,6 +9,7 @@ import { writeNumber } from "../parts/numbers.ts";
 import { TONGUE } from "../parts/words.common.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { commonSymbolsIn } from "./common-symbols.ts";
+import { Limits } from "./limits.tsx";
 import { SPECIALIST } from "./specialist.ts";
 import { FINDINGS_WORDS } from "./words.ts";
 import "./findings.css";
@@ -44,6 +45,7 @@ export const MethodList = ({ methods, sources }: WorkedBy) => {
           ))}
           <Symbols says={Object.entries(special.symbols[id])} />
           <Constants id={id} />
+          <Limits id={id} />
         </div>
       ))}
       <Symbols says={common.map((symbol) => [symbol, special.commonSymbols[symbol]])} />

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
+import type { Method } from "../../../src/science/method.ts";
 import { METHODS } from "../../../src/science/methods/all.ts";
 import type { MethodId } from "../../../src/science/methods.ts";
 import { SOURCES } from "../../../src/science/sources.ts";
@@ -102,17 +103,19 @@ it("shows every method, formula, constant and source, and draws none of it befor
       formulas: [...one.querySelectorAll(".formula")].map(({ textContent }) => textContent),
       constants: one.querySelectorAll(".constants tbody tr").length,
       explained: one.querySelectorAll("dt").length,
+      cautions: one.querySelectorAll(".limits li").length,
       sources: one.querySelectorAll(".source-list li").length,
     })),
     sources: [...document.querySelectorAll<HTMLElement>("[data-source]")].map((one) => one.dataset["source"]),
   }));
   expect(shown.methods.map(({ id }) => id).toSorted()).toEqual(Object.keys(METHODS).toSorted());
   expect([...new Set(shown.sources)].toSorted()).toEqual(Object.keys(SOURCES).toSorted());
-  for (const { id, formulas, constants, explained, sources } of shown.methods) {
-    const method = METHODS[id as MethodId];
+  for (const { id, formulas, constants, explained, cautions, sources } of shown.methods) {
+    const method: Method = METHODS[id as MethodId];
     expect(formulas, id).toEqual(method.formulas);
     expect(constants, id).toBe(method.constants.length);
-    expect(sources, id).toBe(method.sources.length);
+    expect(cautions, id).toBe(new Set(method.limits?.map(({ caution }) => caution)).size);
+    expect(sources - cautions, id).toBe(method.sources.length);
     expect(explained, id).toBeGreaterThan(0);
   }
 });
