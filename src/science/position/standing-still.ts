@@ -112,7 +112,7 @@ const driftOf = (fixes: readonly Fix[]): Result<{ metres: number; accuracyM: num
  * @param fixes in any order
  * @returns `science/no-position` when no fix can be used
  *
- * Source: W3C Geolocation for the meaning of accuracy; geometry of a round normal scatter for the factors.
+ * Source: what the accuracy of a fix stands for comes with the fix (`accuracyMeans`); geometry of a round normal scatter for the factors.
  *
  * @example
  * standingStill([{ latitudeDeg: 52, longitudeDeg: 5, accuracyM: 4, accuracyMeans: "68-percent", atMs: 0 }]); // spreadM null

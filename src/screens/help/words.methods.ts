@@ -9,7 +9,7 @@ const counted = (count: number, one: string): string =>
 const english = () => ({
   lead: "Every method of this app: in words, in symbols, with each number that it holds and where that number comes from. The page is made from the records that the app works with.",
   ahead:
-    "Some methods stand here ready and are on no screen yet: storms, residue and straw, water, nitrogen, shelter, cover-crop mass, plans, changes over the years, ground cover across the machine pass, and points on photos.",
+    "Some methods stand here ready and are on no screen yet: storms, residue and straw, water, nitrogen, shelter, cover-crop mass, plans, changes over the years, ground cover across the machine pass, points on photos, how worms spread over a field and how many holes show a group, ranges by drawing anew, spots that are alike, conductivity from two depths of water, and directions.",
   marks: "How well a source stands",
   marksSay: {
     published: "read in the text that is named",

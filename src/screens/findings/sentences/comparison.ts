@@ -2,7 +2,7 @@
 export const comparisonSentences: Readonly<Record<string, string>> = {
   "science/blocks-not-complete": "Every treatment has to stand once in every block: one is missing.",
   "science/few-worms-wide-range":
-    "Only {worms} {worms|worm|worms} on one side. Worms come in whole ones, so the range is wider than it has to be: it holds the truth 97 to 99 times of 100.",
+    "Only {worms} {worms|worm|worms} on one side. Worms come in whole ones, so the range is wider than it has to be: it holds the truth mostly 97 to 99 times of 100.",
   "science/few-years-wide-range":
     "With {years} years the range is wider than it has to be: it holds the truth 97 to 99 times of 100.",
   "science/ground-and-treatment":
@@ -21,11 +21,11 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
   "science/pairs-of-one-place-averaged":
     "{places} {places|place has|places have} several pairs. They count as one, by their mean.",
   "science/range-if-lopsided":
-    "A range from {values} values holds the truth 95 times of 100 if they spread evenly to both sides. Where a few are far larger than the rest it is 85 to 92 times.",
+    "A range from {values} values holds the truth 95 times of 100 if they spread evenly to both sides. Where a few are far larger than the rest it is less, mostly 85 to 92 times.",
   "science/range-without-end":
     "There were so few, and they lay so unevenly, that the range has no upper end. More holes help.",
   "science/ranges-for-all-pairs":
-    "There are {pairs} pairs to look at, and some lie apart by chance. Each range is widened so that all together hold the truth 95 times of 100; each by itself 98 times and more.",
+    "There are {pairs} pairs to look at, and some lie apart by chance. Each range is widened so that all together hold the truth 95 times of 100, where the values spread evenly; each by itself 98 times and more.",
   "science/ratio-turned": "Nothing was found in the second place: this is the second over the first.",
   "science/readings-lie-close":
     "Readings of one line lie close together and are alike: for the strip this range is too narrow.",
@@ -67,7 +67,7 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
     "{values} {values|value comes|values come} from paper, without the readings behind {values|it|them}.",
   "science/values-left-out": "{values} {values|value|values} that cannot be used {values|was|were} left out.",
   "science/years-may-run-together":
-    "The range takes each of the {years} years for itself. Where wet or dry years follow each other it is too narrow, and holds the truth 82 to 93 times of 100.",
+    "The range takes each of the {years} years for itself. Where wet or dry years follow each other it is too narrow, and holds the truth {least} to {most} times of 100.",
   "science/years-with-several":
     "In {values} {values|year|years} a spot was read several times: the middle one counts.",
 };

@@ -245,14 +245,14 @@ export const comparisonSymbols: Pick<SymbolWords, Id> = {
   },
   "rate-ratio-scaled": {
     ...rate,
-    φ: "variance over mean within the places",
+    φ: "variance over mean within the places, of both together or of each by itself, whichever gives the wider range",
     x_i: "count of one hole",
     m: "mean of its place",
     n: "holes of a place",
     x_e: "what the count of a place is worth",
     x: "count of a place",
     z: "normal quantile of the level",
-    t: "Student's t of the level, for Σ(n−1) degrees of freedom",
+    t: "Student's t of the level, for Σ(n−1) degrees of freedom, or Welch's where each place by itself gives the wider range",
   },
   "words-of-difference": {
     d: "the difference, or the logarithm of the ratio",
