@@ -3,7 +3,7 @@ import type { ComponentChildren } from "preact";
 import type { Result } from "../../record/result.ts";
 import type { MeanFound } from "../../science/earthworms/worms-of-field.ts";
 import type { Bounds, Caution } from "../../science/estimate.ts";
-import { sentenceFor } from "../catalogue.ts";
+import { useNoRange } from "../findings/no-range.ts";
 import { SENTENCES } from "../findings/sentences.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeDay } from "../parts/numbers.ts";
@@ -15,23 +15,13 @@ import { type DayFound, OLD_GRASS } from "./years-model.ts";
 import { type Measure, scaleOf } from "./years-series.ts";
 import { YEARS_WORDS } from "./years-words.ts";
 
-/** Reasons that all say the same: too few samples. */
-const TOO_FEW: ReadonlySet<string> = new Set([
-  "science/too-few-lines",
-  "science/too-few-holes",
-  "science/too-few-rings",
-]);
-
 /** Writes a range of a measure, or why there is none. */
 export const useRangeWords = (): ((range: Result<Bounds>, measure: Measure) => string) => {
   const { words, settings } = useHouse();
-  const sentences = useWordsOf(SENTENCES);
+  const noRange = useNoRange();
   return (range, measure) => {
     const { common } = words.value;
-    if (!range.ok)
-      return TOO_FEW.has(range.problem.code)
-        ? common.tooFew
-        : sentenceFor(words.value, range.problem, sentences);
+    if (!range.ok) return noRange(range.problem);
     const { times, write } = scaleOf(measure, settings.value.habits);
     return common.range(write(range.value.lower * times), write(range.value.upper * times));
   };

@@ -5,8 +5,9 @@ import type { MeanFound } from "../../science/earthworms/worms-of-field.ts";
 import type { Bounds } from "../../science/estimate.ts";
 import { useHouse } from "../parts/house.ts";
 import { useWordsOf } from "../parts/words-of.ts";
+import { useNoRange } from "./no-range.ts";
 import type { Measure } from "./side-by-side/conditions.ts";
-import { rangeEnds, scaleEnd, shortUnit, valueText, withUnit } from "./side-by-side/numbers.ts";
+import { scaleEnd, shortUnit, valueText, withUnit } from "./side-by-side/numbers.ts";
 import { SIDE_WORDS } from "./side-by-side/words.ts";
 
 /** Marker and dash per series; with the colour of the same number they repeat after four. */
@@ -115,16 +116,21 @@ export interface Drawn {
   readonly beside: readonly string[];
 }
 
-/** Range and samples in words. */
+/** Range, or why there is none, and samples in words. */
 export const useRangeWords = (): ((measure: Measure, found: MeanFound) => string) => {
   const house = useHouse();
   const { common } = house.words.value;
   const words = useWordsOf(SIDE_WORDS);
+  const noRange = useNoRange();
   const { habits } = house.settings.value;
-  return (measure, found) => {
-    const ends = rangeEnds(measure, found, habits);
-    const range = ends === null ? common.tooFew : common.range(ends[0], ends[1]);
-    return `${range}, ${words.samples[measure](found.n)}`;
+  return (measure, { range, n }) => {
+    const said = range.ok
+      ? common.range(
+          valueText(measure, range.value.lower, habits),
+          valueText(measure, range.value.upper, habits),
+        )
+      : noRange(range.problem);
+    return `${said}, ${words.samples[measure](n)}`;
   };
 };
 
