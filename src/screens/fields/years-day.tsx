@@ -3,11 +3,10 @@ import type { ComponentChildren } from "preact";
 import type { Result } from "../../record/result.ts";
 import type { MeanFound } from "../../science/earthworms/worms-of-field.ts";
 import type { Bounds, Caution } from "../../science/estimate.ts";
+import { type Mind, Minds } from "../findings/minds.tsx";
 import { useNoRange } from "../findings/no-range.ts";
-import { SENTENCES } from "../findings/sentences.ts";
 import { useHouse } from "../parts/house.ts";
 import { writeDay } from "../parts/numbers.ts";
-import { ownSentence } from "../parts/own-units.ts";
 import { href } from "../parts/route.ts";
 import { toVisit } from "../parts/to-visit.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -41,6 +40,10 @@ export const DayRows = ({ day }: { readonly day: DayFound }) => {
   );
 };
 
+/** They stand in the row of their number. */
+const mindsOf = (cautions: readonly Caution[]): readonly Mind[] =>
+  cautions.map((caution) => ({ of: null, caution }));
+
 /** A row that leads to where the number is explained. */
 const Row = (props: {
   readonly to: string;
@@ -68,22 +71,6 @@ const Row = (props: {
     {props.children}
   </li>
 );
-
-/** What has to be said beside the numbers, folded up: a year holds many of them. */
-const Minds = ({ cautions }: { readonly cautions: readonly Caution[] }) => {
-  const { words, settings } = useHouse();
-  const says = useWordsOf(YEARS_WORDS);
-  const sentences = useWordsOf(SENTENCES);
-  if (cautions.length === 0) return null;
-  return (
-    <details class="found-minds">
-      <summary>{says.mind}</summary>
-      {cautions.map((caution) => (
-        <p key={caution.code}>{ownSentence(words.value, settings.value.habits, caution, sentences)}</p>
-      ))}
-    </details>
-  );
-};
 
 const CoverRow = (props: {
   readonly found: NonNullable<DayFound["cover"]>;
@@ -140,7 +127,7 @@ const WormsRow = ({ found }: { readonly found: NonNullable<DayFound["worms"]> })
       value={first.ok ? write(first.value.value) : null}
       unit=""
     >
-      <Minds cautions={found.cautions.filter(({ code }) => code !== "science/holes-unfinished")} />
+      <Minds minds={mindsOf(found.cautions.filter(({ code }) => code !== "science/holes-unfinished"))} />
     </Row>
   );
 };
@@ -169,7 +156,7 @@ const SoakedRow = ({ found }: { readonly found: NonNullable<DayFound["soaked"]> 
       value={hour?.ok === true ? write(hour.value.value * times) : null}
       unit={habits.depthSoaked}
     >
-      <Minds cautions={found.cautions} />
+      <Minds minds={mindsOf(found.cautions)} />
     </Row>
   );
 };

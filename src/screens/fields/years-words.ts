@@ -46,7 +46,6 @@ const english = (trade: TradeWords) => ({
   holes: (count: number): string =>
     `${number(count)} ${plural(count, TONGUE, { one: "hole", other: "holes" })}`,
   open: (count: number): string => `${number(count)} not finished`,
-  mind: "To bear in mind",
   paper: "Earlier results from paper",
   paperHint: "Without raw readings behind them: they stand apart and enter no mean.",
   papers: {

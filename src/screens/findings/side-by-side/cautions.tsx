@@ -1,14 +1,12 @@
 /** What has to be borne in mind with a measure, and how it was worked out. */
-import type { Caution } from "../../../science/estimate.ts";
 import type { Catalogue } from "../../catalogue.ts";
 import { nameWithFate } from "../../fields/cover-model.ts";
 import { useHouse } from "../../parts/house.ts";
-import { ownSentence } from "../../parts/own-units.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import type { WorkedBy } from "../method-list.tsx";
-import { SENTENCES } from "../sentences.ts";
+import { type Mind, useMinds } from "../minds.tsx";
+import { BESIDE_WORDS } from "../words.beside.ts";
 import type { MeasureNow } from "./model.ts";
-import { SIDE_WORDS } from "./words.ts";
 
 /** Every number and comparison of a measure. */
 export const answersOf = ({ sides, likeness, places, reps }: MeasureNow): readonly WorkedBy[] => [
@@ -21,10 +19,7 @@ export const answersOf = ({ sides, likeness, places, reps }: MeasureNow): readon
 /** Said once for the whole screen, in plainer words. */
 const ONCE: ReadonlySet<string> = new Set(["science/ground-and-treatment", "science/ratio-turned"]);
 
-const cautionsOf = (
-  { sides, places, reps }: MeasureNow,
-  catalogue: Catalogue,
-): readonly { readonly of: string | null; readonly caution: Caution }[] => {
+const mindsOf = ({ sides, places, reps }: MeasureNow, catalogue: Catalogue): readonly Mind[] => {
   const ofTwo = [
     ...places.flatMap(({ compared }) => (compared.ok ? compared.value.comparison.cautions : [])),
     ...(reps?.compared.ok === true ? reps.compared.value.cautions : []),
@@ -37,27 +32,18 @@ const cautionsOf = (
   ].filter(({ caution }) => !ONCE.has(caution.code));
 };
 
-/** What has to be borne in mind; what holds for several strips is said once, with their names. */
+/** What has to be borne in mind, each sentence once. */
 export const Cautions = ({ measure }: { readonly measure: MeasureNow }) => {
-  const { words: catalogues, settings } = useHouse();
-  const catalogue = catalogues.value;
-  const words = useWordsOf(SIDE_WORDS);
-  const sentences = useWordsOf(SENTENCES);
-  const namesOf = new Map<string, Set<string>>();
-  for (const { of, caution } of cautionsOf(measure, catalogue)) {
-    const sentence = ownSentence(catalogue, settings.value.habits, caution, sentences);
-    const names = namesOf.get(sentence) ?? new Set();
-    namesOf.set(sentence, of === null ? names : names.add(of));
-  }
-  if (namesOf.size === 0) return null;
+  const catalogue = useHouse().words.value;
+  const beside = useWordsOf(BESIDE_WORDS);
+  const texts = useMinds()(mindsOf(measure, catalogue));
+  if (texts.length === 0) return null;
   return (
     <>
-      <h3>{words.bearInMind}</h3>
+      <h3>{beside.mind}</h3>
       <ul class="caution-list">
-        {[...namesOf].map(([sentence, names]) => (
-          <li key={sentence}>
-            {names.size === 0 ? sentence : words.saidOf([...names].join(", "), sentence)}
-          </li>
+        {texts.map((text) => (
+          <li key={text}>{text}</li>
         ))}
       </ul>
     </>

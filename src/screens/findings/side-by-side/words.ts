@@ -96,7 +96,6 @@ const english = (trade: TradeWords) => ({
   notSoLong: "not read for so long",
   grass: "old-grass spot",
   guessed: (value: string) => `guessed before: ${value}`,
-  saidOf: (names: string, sentence: string) => `${capital(names)}: ${sentence}`,
   seen: "Seen",
   proves: "What it proves",
   same: (a: string, b: string) => `About the same on ${a} and on ${b}.`,
@@ -144,7 +143,6 @@ const english = (trade: TradeWords) => ({
   timesOf: (ratio: string) => `${ratio} times`,
   incomplete: (reps: readonly number[]) =>
     `Left out, because a treatment is missing there: ${reps.map((rep) => `rep ${number(rep)}`).join(", ")}.`,
-  bearInMind: "To bear in mind",
   local: "Local codes, conservation rules and licensed advice come first.",
   ringsCompare: "Ring figures are for comparing places, not for sizing drains or structures.",
 });
