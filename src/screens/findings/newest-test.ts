@@ -6,6 +6,7 @@ import type { RecordId } from "../../record/ids.ts";
 import { failed, type Result } from "../../record/result.ts";
 import type { Place } from "../../record/shapes.ts";
 import type { MeanFound } from "../../science/earthworms/worms-of-field.ts";
+import type { Caution } from "../../science/estimate.ts";
 import type { FieldResults } from "../../science/field-results.ts";
 import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
 import { PREFERRED_MINUTES, type SoakMinutes } from "../measure/visit/rings-together.ts";
@@ -19,6 +20,8 @@ interface Read {
   readonly perHole: number | null;
   /** Rings that stood there, whatever became of them; null for other tests. */
   readonly stood: number | null;
+  /** What has to be borne in mind with the number; none without one. */
+  readonly cautions: readonly Caution[];
 }
 
 /** Old grass on one day. */
@@ -82,7 +85,11 @@ const newest = async <G extends OnGround>(
   const able = ({ read }: Way<G>): number => ofDay.filter((one) => read(one).found.ok).length;
   const [way] = [...ways].sort((a, b) => able(b) - able(a));
   if (way === undefined) return [];
-  const { per, minutes, read } = way;
+  const { per, minutes } = way;
+  const read = (one: G): Read => {
+    const of = way.read(one);
+    return of.found.ok ? of : { ...of, cautions: [] };
+  };
   const grass = oldGrass.find((one) => one.day <= day && read(one).found.ok);
   const [strips, spots] = await Promise.all([
     records.many(ofDay.map(({ strip }) => strip)),
@@ -113,20 +120,29 @@ export const newestTests = async (records: Reader, all: FieldResults): Promise<r
   const { cover, worms, soaked, oldGrass } = all;
   const found = await Promise.all([
     newest<Omit<StripOnDay, "strip" | "chance">>(records, "cover", cover.onDays, cover.oldGrass, [
-      { per: "hole", minutes: 60, read: (one) => ({ found: one.cover, perHole: null, stood: null }) },
+      {
+        per: "hole",
+        minutes: 60,
+        read: (one) => ({ found: one.cover, perHole: null, stood: null, cautions: [] }),
+      },
     ]),
     newest(records, "worms", worms, oldGrass.worms, [
       // Holes of several sizes can only be compared by the square metre.
       {
         per: "m2",
         minutes: 60,
-        read: ({ perM2, perHole }) => ({
+        read: ({ perM2, perHole, cautions }) => ({
           found: perM2,
           perHole: perHole.ok ? perHole.value.value : null,
           stood: null,
+          cautions,
         }),
       },
-      { per: "hole", minutes: 60, read: (one) => ({ found: one.perHole, perHole: null, stood: null }) },
+      {
+        per: "hole",
+        minutes: 60,
+        read: ({ perHole, cautions }) => ({ found: perHole, perHole: null, stood: null, cautions }),
+      },
     ]),
     newest(
       records,
@@ -136,10 +152,14 @@ export const newestTests = async (records: Reader, all: FieldResults): Promise<r
       PREFERRED_MINUTES.map((minutes) => ({
         per: "hole",
         minutes,
-        read: ({ after, rings }) => ({
+        read: ({ after, rings, cautions }) => ({
           found: after.find((one) => one.minutes === minutes)?.depth ?? failed("science/nothing-read"),
           perHole: null,
           stood: rings,
+          // Of a depth that is not shown nothing has to be said.
+          cautions: cautions.filter(
+            ({ code, facts }) => code !== "science/rings-not-read-so-long" || facts["minutes"] === minutes,
+          ),
         }),
       })),
     ),

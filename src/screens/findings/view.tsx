@@ -11,13 +11,13 @@ import { useLastShown } from "../parts/last-shown.ts";
 import { useLive } from "../parts/live.ts";
 import { fieldName } from "../parts/names.ts";
 import { writeDay, writeNumber } from "../parts/numbers.ts";
-import { grassNames } from "../parts/old-grass.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
-import { toVisit } from "../parts/to-visit.ts";
 import { TONGUE } from "../parts/words.common.ts";
 import { useWordsWith } from "../parts/words-of.ts";
-import { Drawing, type Drawn } from "./drawing.tsx";
+import { Drawing } from "./drawing.tsx";
+import { drawnOf, mindsOf } from "./drawn-of.ts";
+import { Minds } from "./minds.tsx";
 import { type FieldFound, readFindings } from "./model.ts";
 import type { StripFound, TestFound } from "./newest-test.ts";
 import { ValuesTable } from "./table.tsx";
@@ -97,56 +97,6 @@ const headingOf = (
   return findings.onDay[measure === "worms" ? per : "cover"](on);
 };
 
-const drawnOf = (
-  words: Catalogue & FindingsWords,
-  { measure, minutes, day, strips, grass }: TestFound,
-): readonly Drawn[] => {
-  const { lacking, wormsPerHole, ringsStood } = words.findings;
-  const instead = measure === "soak" ? lacking.soak(writeNumber(minutes, TONGUE)) : lacking[measure];
-  const one = (
-    key: string,
-    name: string,
-    to: string,
-    { found, perHole, stood }: Omit<StripFound, "id" | "strip" | "visits" | "chance">,
-  ): Drawn => ({
-    key,
-    name,
-    to,
-    found: found.ok ? found.value : null,
-    beside: found.ok
-      ? [
-          ...(perHole === null ? [] : [wormsPerHole(writeNumber(perHole, TONGUE, perHole < 10 ? 1 : 0))]),
-          ...(stood === null || stood === found.value.n ? [] : [ringsStood(stood)]),
-        ]
-      : [instead],
-  });
-  return [
-    ...strips.map((of) =>
-      one(
-        of.id,
-        nameWithFate(words, of.strip),
-        measure === "cover"
-          ? href({ at: "worked-out", strip: of.id, visit: of.visits[0] ?? null })
-          : toVisit(of.visits),
-        of,
-      ),
-    ),
-    ...(grass === null
-      ? []
-      : [
-          one(
-            "old-grass",
-            words.findings.grass(
-              grassNames(grass.spots),
-              grass.day === day ? "" : writeDay(grass.day, words.common.tongue),
-            ),
-            toVisit(grass.visits),
-            grass,
-          ),
-        ]),
-  ];
-};
-
 const Test = (props: {
   readonly test: TestFound;
   readonly table: boolean;
@@ -186,6 +136,7 @@ const Test = (props: {
           }
         />
       )}
+      <Minds minds={mindsOf(words, test)} />
       {target === null ? null : <Chances strips={test.strips} targetPercent={target} />}
       {measure === "soak" ? <p class="aside">{words.findings.ringsCompare}</p> : null}
     </>

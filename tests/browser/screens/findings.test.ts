@@ -4,6 +4,7 @@ import { href } from "../../../src/screens/parts/route.ts";
 import { beginSample, fieldOf, lineOf, marksRead, sampleStartMs } from "../../bench/seed.ts";
 import { entriesAt, holeOf, levelAt, ringOf, startAt } from "../../bench/seed-rings.ts";
 import { until } from "../drivers/driver.ts";
+import { daySample } from "./day-sample.ts";
 import { type OnPhone, onPhone } from "./on-phone.ts";
 
 const { add, rows } = beginSample();
@@ -163,4 +164,24 @@ it("opens the field, keeps what was worked out until something of it changes, an
   // The ground cover, and what holes and rings add up to; the two old ones go.
   const both = `${field},${FIELD_COVER_VERSION} ${field},${HOLES_AND_RINGS_VERSION}`;
   await until("both results are kept, and no others", async () => (await kept()) === both);
+});
+
+it("keeps what has to be borne in mind folded under the worms and the rings, with whose it is", async () => {
+  const other = await onPhone(daySample().rows);
+  await other.goTo("#/findings");
+  const folds = other.chromium.page.locator(".found details");
+  // Lines say theirs where the number is explained.
+  await expect.poll(() => folds.count()).toBe(2);
+  const [holes, rings] = [folds.first(), folds.last()];
+  // Three holes on each strip.
+  const patches = holes.getByText(/^Straw left, carried off: 3 holes may all have missed/u);
+  expect(await patches.isVisible()).toBe(false);
+  await holes.getByText("To bear in mind").tap();
+  await patches.waitFor();
+  await rings.getByText("To bear in mind").tap();
+  await rings.getByText("Straw left: 1 ring has a burrow. It counts.").waitFor();
+  await rings.getByText(/^Carried off: None of the 3 rings is over a burrow/u).waitFor();
+  const box = await rings.locator("summary").boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(48);
+  await other.close();
 });

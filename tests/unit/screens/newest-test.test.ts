@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { failed, ok } from "../../../src/record/result.ts";
 import type { Place } from "../../../src/record/shapes.ts";
+import type { Caution } from "../../../src/science/estimate.ts";
 import type { FieldResults } from "../../../src/science/field-results.ts";
 import { newestTests } from "../../../src/screens/findings/newest-test.ts";
 import type { Reader } from "../../../src/screens/parts/reader.ts";
@@ -40,6 +41,7 @@ const soaked = (strip: typeof A, depths: Readonly<Partial<Record<30 | 60 | 180, 
   }),
   cautions: [],
 });
+const grassOf = ({ strip: _, ...of }: ReturnType<typeof worms>) => ({ ...of, spots: [idOf("spot", 1)] });
 const found = (more: Partial<FieldResults>): Promise<Awaited<ReturnType<typeof newestTests>>> =>
   newestTests(records, {
     cover: { lines: 0, unfinished: [], onDays: [], oldGrass: [] },
@@ -95,11 +97,35 @@ it("names the places when tests of the day lie at several", async () => {
 });
 
 it("takes old grass of the day, else of the newest day before it, never of a day after it", async () => {
-  const grass = (day: string) => {
-    const { strip: _, ...of } = worms(day, A, 20);
-    return { ...of, spots: [idOf("spot", 1)] };
-  };
-  const days = ["2026-04-09", "2026-04-01", "2025-04-01"].map(grass);
+  const days = ["2026-04-09", "2026-04-01", "2025-04-01"].map((day) => grassOf(worms(day, A, 20)));
   const [test] = await found({ worms: [worms("2026-04-07", A, 9)], oldGrass: { worms: days, soaked: [] } });
   expect(test?.grass).toMatchObject({ day: "2026-04-01", found: { value: { value: 500 } } });
+});
+
+it("keeps with a number what has to be borne in mind, and nothing of a depth or a strip that has no number", async () => {
+  const day = "2026-04-07";
+  const cold: Caution = { code: "science/soil-cold", facts: { holes: 2 } };
+  const holes = await found({
+    worms: [
+      { ...worms(day, A, 9), cautions: [cold] },
+      { ...worms(day, B, null), cautions: [cold] },
+    ],
+    oldGrass: { worms: [{ ...grassOf(worms(day, A, 20)), cautions: [cold] }], soaked: [] },
+  });
+  expect(holes[0]?.strips.map(({ cautions }) => cautions)).toEqual([[cold], []]);
+  expect(holes[0]?.grass?.cautions).toEqual([cold]);
+
+  const burrow: Caution = { code: "science/rings-with-burrow", facts: { rings: 1 } };
+  const lacking = (minutes: number): Caution => ({
+    code: "science/rings-not-read-so-long",
+    facts: { minutes, rings: 1, of: 4 },
+  });
+  const rings = await found({
+    soaked: [
+      { ...soaked(A, { 60: 20, 180: 41 }), cautions: [burrow, lacking(60), lacking(180)] },
+      soaked(B, { 60: 15 }),
+    ],
+  });
+  expect(rings[0]).toMatchObject({ minutes: 60 });
+  expect(rings[0]?.strips[0]?.cautions).toEqual([burrow, lacking(60)]);
 });
