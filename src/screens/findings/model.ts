@@ -1,5 +1,6 @@
 /** Per field what each test found on its newest day, strip beside strip. */
 import type { RecordId } from "../../record/ids.ts";
+import { readDay } from "../measure/visit/day-strips.ts";
 import type { House } from "../parts/house.ts";
 import { wantedBy } from "../parts/results-desk.ts";
 import { allFields, type SameField } from "../parts/same-field.ts";
@@ -32,7 +33,10 @@ const findingOf = async (
   settings: Settings,
   same: SameField,
 ): Promise<readonly FieldFound[]> => {
-  const tests = await newestTests(house.records, await house.results.all(same.ids, wantedBy(settings)));
+  const tests = await newestTests(
+    { records: house.records, dayOf: (visit) => readDay(house, settings, visit) },
+    await house.results.all(same.ids, wantedBy(settings)),
+  );
   return tests.length === 0 ? [] : [{ same, tests, beside: besideOf(tests) }];
 };
 

@@ -9,9 +9,11 @@ import type { MeanFound } from "../../science/earthworms/worms-of-field.ts";
 import type { Caution } from "../../science/estimate.ts";
 import type { FieldResults } from "../../science/field-results.ts";
 import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
+import type { DayOfField } from "../measure/visit/day-strips.ts";
 import { PREFERRED_MINUTES, type SoakMinutes } from "../measure/visit/rings-together.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
 import type { Measure } from "./side-by-side/conditions.ts";
+import { type PlacesOfStrip, unlikePlaces } from "./unlike-places.ts";
 
 /** A number, and what is said beside it. */
 interface Read {
@@ -51,8 +53,8 @@ export interface TestFound {
   readonly strips: readonly StripFound[];
   /** Old grass on the day, else on the newest day before it; null when nothing was found on it up to that day. */
   readonly grass: GrassFound | null;
-  /** The places against the row, when the tests do not all lie at the same; else empty. */
-  readonly unlike: readonly (Place | null)[];
+  /** The places against the row of each strip with a number, when they are unlike; else empty. */
+  readonly unlike: readonly PlacesOfStrip[];
 }
 
 /** One way to read a number off a test. */
@@ -70,8 +72,14 @@ interface OnGround {
 type OnStrip<G> = G & { readonly strip: RecordId<"strip">; readonly chance?: number | null };
 type OnSpots<G> = G & { readonly spots: readonly RecordId<"spot">[] };
 
+/** From where names, and the tests of one day, are read. */
+export interface Sources {
+  readonly records: Reader;
+  readonly dayOf: (visit: RecordId<"visit">) => Promise<DayOfField | null>;
+}
+
 const newest = async <G extends OnGround>(
-  records: Reader,
+  { records, dayOf }: Sources,
   measure: Measure,
   all: readonly OnStrip<G>[],
   oldGrass: readonly OnSpots<G>[],
@@ -91,11 +99,15 @@ const newest = async <G extends OnGround>(
     return of.found.ok ? of : { ...of, cautions: [] };
   };
   const grass = oldGrass.find((one) => one.day <= day && read(one).found.ok);
-  const [strips, spots] = await Promise.all([
+  const [strips, spots, unlike] = await Promise.all([
     records.many(ofDay.map(({ strip }) => strip)),
     grass === undefined ? [] : records.many(grass.spots),
+    unlikePlaces(
+      { measure, minutes },
+      ofDay.filter((one) => read(one).found.ok),
+      dayOf,
+    ),
   ]);
-  const places = [...new Set(ofDay.flatMap((one) => one.places))];
   return [
     {
       measure,
@@ -110,23 +122,23 @@ const newest = async <G extends OnGround>(
         chance: one.chance ?? null,
       })),
       grass: grass === undefined ? null : { ...read(grass), day: grass.day, visits: grass.visits, spots },
-      unlike: places.filter((place) => place !== null).length > 1 ? places : [],
+      unlike,
     },
   ];
 };
 
 /** The tests of a field that found something: lines, holes and rings, each on its own newest day. */
-export const newestTests = async (records: Reader, all: FieldResults): Promise<readonly TestFound[]> => {
+export const newestTests = async (sources: Sources, all: FieldResults): Promise<readonly TestFound[]> => {
   const { cover, worms, soaked, oldGrass } = all;
   const found = await Promise.all([
-    newest<Omit<StripOnDay, "strip" | "chance">>(records, "cover", cover.onDays, cover.oldGrass, [
+    newest<Omit<StripOnDay, "strip" | "chance">>(sources, "cover", cover.onDays, cover.oldGrass, [
       {
         per: "hole",
         minutes: 60,
         read: (one) => ({ found: one.cover, perHole: null, stood: null, cautions: [] }),
       },
     ]),
-    newest(records, "worms", worms, oldGrass.worms, [
+    newest(sources, "worms", worms, oldGrass.worms, [
       // Holes of several sizes can only be compared by the square metre.
       {
         per: "m2",
@@ -145,7 +157,7 @@ export const newestTests = async (records: Reader, all: FieldResults): Promise<r
       },
     ]),
     newest(
-      records,
+      sources,
       "soak",
       soaked,
       oldGrass.soaked,

@@ -1,6 +1,7 @@
 /** Findings: what each test found last on each field, strip beside strip. */
 
 import { useState } from "preact/hooks";
+import type { Place } from "../../record/shapes.ts";
 import { kindAimedAt } from "../../science/ground-cover/targets.ts";
 import type { Catalogue } from "../catalogue.ts";
 import { DemoNote } from "../demo/demo-note.tsx";
@@ -14,12 +15,14 @@ import { writeDay, writeNumber } from "../parts/numbers.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
 import { TONGUE } from "../parts/words.common.ts";
-import { useWordsWith } from "../parts/words-of.ts";
+import { useWordsOf, useWordsWith } from "../parts/words-of.ts";
 import { Drawing } from "./drawing.tsx";
 import { drawnOf, mindsOf } from "./drawn-of.ts";
 import { Minds } from "./minds.tsx";
 import { type FieldFound, readFindings } from "./model.ts";
 import type { StripFound, TestFound } from "./newest-test.ts";
+import { sharesText } from "./side-by-side/say.ts";
+import { SIDE_WORDS } from "./side-by-side/words.ts";
 import { ValuesTable } from "./table.tsx";
 import { FINDINGS_WORDS, type FindingsWords } from "./words.ts";
 import "./findings.css";
@@ -107,13 +110,10 @@ const Test = (props: {
   const { measure } = test;
   const drawn = drawnOf(words, test);
   const target = measure === "cover" ? props.targetPercent : null;
-  const places = test.unlike.map((place) =>
-    place === null ? words.findings.placeNotSaid : words.place[place],
-  );
   return (
     <>
       <h3>{headingOf(words, test)}</h3>
-      {places.length === 0 ? null : <p class="unlike">{words.findings.unlike[measure](places.join(", "))}</p>}
+      <Unlike test={test} />
       {table ? (
         <ValuesTable
           measure={measure}
@@ -140,6 +140,30 @@ const Test = (props: {
       {target === null ? null : <Chances strips={test.strips} targetPercent={target} />}
       {measure === "soak" ? <p class="aside">{words.findings.ringsCompare}</p> : null}
     </>
+  );
+};
+
+/** Said before any number: the tests lie at unlike places against the row. */
+const Unlike = ({ test }: { readonly test: TestFound }) => {
+  const words = useWordsWith(FINDINGS_WORDS);
+  const sideWords = useWordsOf(SIDE_WORDS);
+  const { unlike, strips, measure } = test;
+  if (unlike.length === 0) return null;
+  const nameOf = (id: string): string => nameWithFate(words, strips.find((one) => one.id === id)?.strip);
+  const placesOf = (places: readonly string[]): string =>
+    places.length === 0
+      ? sideWords.notSaid
+      : sharesText(
+          sideWords,
+          places.map((one) => words.place[one as Place] ?? one),
+        );
+  return (
+    <p class="unlike">
+      {words.findings.unlike[measure]}
+      {unlike.map(({ strip, places }) => (
+        <small key={strip}>{words.findings.stripPlaces(nameOf(strip), placesOf(places))}</small>
+      ))}
+    </p>
   );
 };
 

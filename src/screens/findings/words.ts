@@ -31,14 +31,11 @@ const english = (trade: TradeWords) => ({
     yardstick: "The old-grass spot is the farm's own yardstick, and part of no strip.",
     reps: "Strips of several reps stand here side by side; each is one place.",
     unlike: {
-      cover: (places: string) =>
-        `Not like with like: lines lie at different places against the row (${places}).`,
-      worms: (places: string) =>
-        `Not like with like: holes lie at different places against the row (${places}).`,
-      soak: (places: string) =>
-        `Not like with like: rings stand at different places against the row (${places}).`,
+      cover: "Not like with like: the places of the lines against the row differ, or their shares do.",
+      worms: "Not like with like: the places of the holes against the row differ, or their shares do.",
+      soak: "Not like with like: the places of the rings against the row differ, or their shares do.",
     },
-    placeNotSaid: "place not said",
+    stripPlaces: (strip: string, places: string) => `${strip}: ${places}.`,
     lacking: {
       cover: "no finished line yet",
       worms: "no closed hole yet",

@@ -88,7 +88,11 @@ it("offers an unfinished line first of all", async () => {
 
 it("shows the strips of the newest visit side by side, unlike places said first", async () => {
   await phone.goTo("#/findings");
-  await phone.reads("Not like with like");
+  await phone.reads(
+    "Not like with like: the places of the lines against the row differ, or their shares do.",
+  );
+  await phone.reads("straw left: between rows.");
+  await phone.reads("carried off: in the row 1 of 2, wheel track 1 of 2.");
   await phone.reads("80 %");
   await phone.reads("too few to give a range");
   await phone.reads("ground and treatment cannot be told apart");

@@ -1,13 +1,16 @@
 import { expect, it } from "vitest";
+import type { RecordId } from "../../../src/record/ids.ts";
 import { failed, ok } from "../../../src/record/result.ts";
 import type { Place } from "../../../src/record/shapes.ts";
 import type { Caution } from "../../../src/science/estimate.ts";
 import type { FieldResults } from "../../../src/science/field-results.ts";
-import { newestTests } from "../../../src/screens/findings/newest-test.ts";
+import { newestTests, type Sources } from "../../../src/screens/findings/newest-test.ts";
+import type { DayOfField } from "../../../src/screens/measure/visit/day-strips.ts";
 import type { Reader } from "../../../src/screens/parts/reader.ts";
 import { idOf } from "../record/made-up.ts";
+import { stripWith } from "./side-samples.ts";
 
-const [A, B] = [idOf("strip", 1), idOf("strip", 2)];
+const [A, B, C] = [idOf("strip", 1), idOf("strip", 2), idOf("strip", 3)];
 const visit = idOf("visit", 1);
 // Names are read from the records; here nobody asks for them.
 const records = { many: () => Promise.resolve([]) } as unknown as Reader;
@@ -42,14 +45,20 @@ const soaked = (strip: typeof A, depths: Readonly<Partial<Record<30 | 60 | 180, 
   cautions: [],
 });
 const grassOf = ({ strip: _, ...of }: ReturnType<typeof worms>) => ({ ...of, spots: [idOf("spot", 1)] });
-const found = (more: Partial<FieldResults>): Promise<Awaited<ReturnType<typeof newestTests>>> =>
-  newestTests(records, {
-    cover: { lines: 0, unfinished: [], onDays: [], oldGrass: [] },
-    worms: [],
-    soaked: [],
-    oldGrass: { worms: [], soaked: [] },
-    ...more,
-  });
+const found = (
+  more: Partial<FieldResults>,
+  dayOf: Sources["dayOf"] = () => Promise.resolve(null),
+): Promise<Awaited<ReturnType<typeof newestTests>>> =>
+  newestTests(
+    { records, dayOf },
+    {
+      cover: { lines: 0, unfinished: [], onDays: [], oldGrass: [] },
+      worms: [],
+      soaked: [],
+      oldGrass: { worms: [], soaked: [] },
+      ...more,
+    },
+  );
 
 it("takes the newest day on which two strips can be seen beside each other, else the newest of all", async () => {
   const begun = worms("2026-04-09", A, 7);
@@ -88,12 +97,50 @@ it("shows the depth after the time for which most strips can say, an hour before
   expect(half[0]).toMatchObject({ minutes: 30 });
 });
 
-it("names the places when tests of the day lie at several", async () => {
-  const day = "2026-04-07";
-  const alike = await found({ worms: [worms(day, A, 9), worms(day, B, 4)] });
-  expect(alike[0]?.unlike).toEqual([]);
-  const unlike = await found({ worms: [worms(day, A, 9), worms(day, B, 4, { places: ["wheel-track"] })] });
-  expect(unlike[0]?.unlike).toEqual(["between-rows", "wheel-track"]);
+const [TRACK, BETWEEN] = ["wheel-track", "between-rows"] as const;
+/** A day on which each strip has one hole at each of its places. */
+const dayWith =
+  (...places: readonly (readonly Place[])[]): Sources["dayOf"] =>
+  () =>
+    Promise.resolve({
+      strips: places.map((of, at) => stripWith(at + 1, { worms: of.map(() => 5), place: of })),
+      stripOf: (id: RecordId<"strip">) => id,
+    } as unknown as DayOfField);
+const day = "2026-04-07";
+const both = { places: [TRACK, BETWEEN] };
+
+it("takes strips with the same places in like shares for alike", async () => {
+  const mixed = dayWith([TRACK, TRACK, BETWEEN, BETWEEN], [BETWEEN, TRACK, BETWEEN, TRACK]);
+  const [test] = await found({ worms: [worms(day, A, 9, both), worms(day, B, 4, both)] }, mixed);
+  expect(test?.unlike).toEqual([]);
+});
+
+it("names the places of each strip where their shares are unlike, or the places", async () => {
+  const shares = [
+    [TRACK, TRACK, TRACK, BETWEEN],
+    [BETWEEN, BETWEEN, TRACK, BETWEEN],
+  ] as const;
+  const [test] = await found({ worms: [worms(day, A, 9, both), worms(day, B, 4, both)] }, dayWith(...shares));
+  expect(test?.unlike).toEqual([
+    { strip: A, places: shares[0] },
+    { strip: B, places: shares[1] },
+  ]);
+  const [apart] = await found(
+    { worms: [worms(day, A, 9), worms(day, B, 4, { places: [TRACK] })] },
+    dayWith([BETWEEN], [TRACK]),
+  );
+  expect(apart?.unlike.map(({ places }) => places)).toEqual([[BETWEEN], [TRACK]]);
+});
+
+it("leaves strips without a number out, and old grass, and reads no day where all lie at one place", async () => {
+  const [test] = await found(
+    {
+      worms: [worms(day, A, 9), worms(day, B, 4), worms(day, C, null, { places: [TRACK] })],
+      oldGrass: { worms: [grassOf(worms(day, A, 20, { places: [TRACK] }))], soaked: [] },
+    },
+    () => Promise.reject(new Error("nobody has to look")),
+  );
+  expect(test?.unlike).toEqual([]);
 });
 
 it("takes old grass of the day, else of the newest day before it, never of a day after it", async () => {

@@ -15,7 +15,7 @@ import { useWordsOf } from "../../parts/words-of.ts";
 import { SENTENCES } from "../sentences.ts";
 import type { Measure } from "./conditions.ts";
 import type { Likeness, MeasureNow } from "./model.ts";
-import { measureName } from "./say.ts";
+import { measureName, sharesText } from "./say.ts";
 import { SIDE_WORDS } from "./words.ts";
 
 /** Numbers are spoken of by themselves, and not by how many there are of each. */
@@ -64,17 +64,9 @@ const useConditionWords = (): ((
   };
   return (measure, about, of, withShares = false) => {
     const values: readonly (string | number)[] = of[about] ?? [];
-    const counts = new Map<string, number>();
-    for (const value of values) {
-      const said = word(measure, about, value);
-      counts.set(said, (counts.get(said) ?? 0) + 1);
-    }
-    if (counts.size === 0) return words.notSaid;
-    if (counts.size === 1 || !withShares || NUMBERS.has(about)) return [...counts.keys()].join(", ");
-    return [...counts]
-      .sort(([, a], [, b]) => b - a)
-      .map(([said, count]) => words.share(said, count, values.length))
-      .join(", ");
+    const said = values.map((value) => word(measure, about, value));
+    if (said.length === 0) return words.notSaid;
+    return withShares && !NUMBERS.has(about) ? sharesText(words, said) : [...new Set(said)].join(", ");
   };
 };
 

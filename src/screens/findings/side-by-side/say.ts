@@ -11,6 +11,17 @@ import type { MeasureNow } from "./model.ts";
 import type { Compared } from "./places.ts";
 import type { SideWords } from "./words.ts";
 
+/** How many there are of each, the most first; what all have in common is named alone. Empty for none. */
+export const sharesText = (words: Pick<SideWords, "share">, said: readonly string[]): string => {
+  const counts = new Map<string, number>();
+  for (const one of said) counts.set(one, (counts.get(one) ?? 0) + 1);
+  if (counts.size === 1) return said[0] ?? "";
+  return [...counts]
+    .sort(([, a], [, b]) => b - a)
+    .map(([one, count]) => words.share(one, count, said.length))
+    .join(", ");
+};
+
 /** Ratios nearer to one than this are called about the same (own choice, no source). */
 const SAME_RATIO = 1.05;
 
