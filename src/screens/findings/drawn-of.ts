@@ -1,4 +1,5 @@
 /** What one test found, in the words that stand beside each number. */
+import type { Problem } from "../../record/result.ts";
 import type { Catalogue } from "../catalogue.ts";
 import { nameWithFate } from "../fields/cover-model.ts";
 import { writeDay, writeNumber } from "../parts/numbers.ts";
@@ -14,13 +15,21 @@ import type { FindingsWords } from "./words.ts";
 const grassName = ({ findings, common }: Catalogue & FindingsWords, grass: GrassFound, day: string): string =>
   findings.grass(grassNames(grass.spots), grass.day === day ? "" : writeDay(grass.day, common.tongue));
 
-/** The strips of the day, and old grass below them. */
+/** Reasons that all say the same: there is no line, hole or ring yet that a number could come from. */
+const NOTHING_YET: ReadonlySet<string> = new Set(["science/no-marks-read", "science/nothing-read"]);
+
+/**
+ * The strips of the day, and old grass below them.
+ *
+ * @param say the sentence of a reason
+ */
 export const drawnOf = (
   words: Catalogue & FindingsWords,
   { measure, minutes, day, strips, grass }: TestFound,
+  say: (problem: Problem) => string,
 ): readonly Drawn[] => {
   const { lacking, wormsPerHole, ringsStood } = words.findings;
-  const instead = measure === "soak" ? lacking.soak(writeNumber(minutes, TONGUE)) : lacking[measure];
+  const nothing = measure === "soak" ? lacking.soak(writeNumber(minutes, TONGUE)) : lacking[measure];
   const one = (
     key: string,
     name: string,
@@ -36,7 +45,7 @@ export const drawnOf = (
           ...(perHole === null ? [] : [wormsPerHole(writeNumber(perHole, TONGUE, perHole < 10 ? 1 : 0))]),
           ...(stood === null || stood === found.value.n ? [] : [ringsStood(stood)]),
         ]
-      : [instead],
+      : [NOTHING_YET.has(found.problem.code) ? nothing : say(found.problem)],
   });
   return [
     ...strips.map((of) =>

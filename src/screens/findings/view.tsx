@@ -12,6 +12,7 @@ import { useLastShown } from "../parts/last-shown.ts";
 import { useLive } from "../parts/live.ts";
 import { fieldName } from "../parts/names.ts";
 import { writeDay, writeNumber } from "../parts/numbers.ts";
+import { ownSentence } from "../parts/own-units.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
 import { TONGUE } from "../parts/words.common.ts";
@@ -21,6 +22,7 @@ import { drawnOf, mindsOf } from "./drawn-of.ts";
 import { Minds } from "./minds.tsx";
 import { type FieldFound, readFindings } from "./model.ts";
 import type { StripFound, TestFound } from "./newest-test.ts";
+import { SENTENCES } from "./sentences.ts";
 import { sharesText } from "./side-by-side/say.ts";
 import { SIDE_WORDS } from "./side-by-side/words.ts";
 import { ValuesTable } from "./table.tsx";
@@ -108,7 +110,9 @@ const Test = (props: {
   const words = useWordsWith(FINDINGS_WORDS);
   const { test, table } = props;
   const { measure } = test;
-  const drawn = drawnOf(words, test);
+  const sentences = useWordsOf(SENTENCES);
+  const { habits } = useHouse().settings.value;
+  const drawn = drawnOf(words, test, (problem) => ownSentence(words, habits, problem, sentences));
   const target = measure === "cover" ? props.targetPercent : null;
   return (
     <>
