@@ -7,12 +7,13 @@ import type { Measure } from "./side-by-side/conditions.ts";
 import { withUnit } from "./side-by-side/numbers.ts";
 import { SIDE_WORDS } from "./side-by-side/words.ts";
 
-/** One row; without a number, what stands in its place. */
+/** One row. */
 export interface Row {
   readonly key: string;
   readonly name: string;
   readonly found: MeanFound | null;
-  readonly lacking: string;
+  /** Lines under the range; without a number, what stands in its place. */
+  readonly beside: readonly string[];
 }
 
 /** A row for each strip, with its range and samples. */
@@ -35,11 +36,22 @@ export const ValuesTable = (props: { readonly measure: Measure; readonly rows: r
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ key, name, found, lacking }) => (
+        {rows.map(({ key, name, found, beside }) => (
           <tr key={key}>
             <th scope="row">{name}</th>
             <td class="number">{found === null ? "\u2013" : withUnit(measure, found.value, habits)}</td>
-            <td class="number range-cell">{found === null ? lacking : rangeWords(measure, found)}</td>
+            <td class="number range-cell">
+              {found === null ? (
+                beside.join(", ")
+              ) : (
+                <>
+                  {rangeWords(measure, found)}
+                  {beside.map((line) => (
+                    <small key={line}>{line}</small>
+                  ))}
+                </>
+              )}
+            </td>
           </tr>
         ))}
       </tbody>

@@ -119,15 +119,7 @@ const Test = (props: {
       <h3>{headingOf(words, test)}</h3>
       <Unlike test={test} />
       {table ? (
-        <ValuesTable
-          measure={measure}
-          rows={drawn.map(({ key, name, found, beside }) => ({
-            key,
-            name,
-            found,
-            lacking: beside.join(", "),
-          }))}
-        />
+        <ValuesTable measure={measure} rows={drawn} />
       ) : (
         <Drawing
           measure={measure}

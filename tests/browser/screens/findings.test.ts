@@ -187,5 +187,12 @@ it("keeps what has to be borne in mind folded under the worms and the rings, wit
   await rings.getByText(/^Carried off: None of the 3 rings is over a burrow/u).waitFor();
   const box = await rings.locator("summary").boundingBox();
   expect(box?.height).toBeGreaterThanOrEqual(48);
+  // As a table nothing is lost that stands beside a number: 42 and 13 worms in three holes each of 20 by 20 cm.
+  await other.touch("Show as table");
+  const rows = other.chromium.page.locator("tbody tr");
+  await expect.poll(() => rows.count()).toBe(9);
+  const texts = await rows.allInnerTexts();
+  expect(texts[3]).toMatch(/straw left\s+350\s+\d+ to [\d,]+, 3 holes\s+14 per hole/u);
+  expect(texts[4]).toMatch(/carried off\s+108\s+\d+ to \d+, 3 holes\s+4\.3 per hole/u);
   await other.close();
 });

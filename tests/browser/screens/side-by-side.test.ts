@@ -47,7 +47,8 @@ it("shows the drawing as a table, rings at all three times, old grass beside the
   const now = () => section("Soaked in").locator("tbody tr").allInnerTexts();
   await expect.poll(now).toHaveLength(7);
   const rows = await now();
-  expect(rows[1]).toMatch(/straw left, after 60 min\s+72 mm\s+\d+ to \d+, 3 rings/);
+  expect(rows[0]).not.toContain("guessed");
+  expect(rows[1]).toMatch(/straw left, after 60 min\s+72 mm\s+\d+ to \d+, 3 rings\s+guessed before: 25 mm/);
   expect(rows[2]).toMatch(/straw left, after 180 min\s+130 mm\s+too few to give a range, 2 rings/);
   expect(rows[6]).toMatch(/old-grass spot, Orchard corner, after 60 min\s+95 mm/);
 });

@@ -58,3 +58,9 @@ it("says any other reason by its own sentence: holes were closed, and their size
     ["the sentence of science/not-a-count"],
   ]);
 });
+
+it("says how many rings stood there where the number does not rest on all of them", () => {
+  const rings = (n: number, stood: number) =>
+    strip(n, ok({ value: 41, n, range: failed("science/no-number") }), { stood });
+  expect(beside(test("soak", [rings(5, 6), rings(4, 4)]))).toEqual([["6 rings stood there"], []]);
+});

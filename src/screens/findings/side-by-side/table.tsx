@@ -8,18 +8,18 @@ import type { MeasureNow } from "./model.ts";
 import { SIDE_WORDS, type SideWords } from "./words.ts";
 
 const rowsOf = (words: SideWords, { asked, sides }: MeasureNow, drawn: readonly Drawn[]) => {
-  const lacking = words.notSoLong;
-  if (asked.measure !== "soak")
-    return drawn.map(({ key, name, found }): Row => ({ key, name, found, lacking }));
+  const lacking = [words.notSoLong];
+  if (asked.measure !== "soak") return drawn;
   const after = (name: string, minutes: number) => words.afterMinutes(name, writeNumber(minutes, TONGUE));
-  return drawn.flatMap(({ key, name, found }): readonly Row[] => {
+  return drawn.flatMap(({ key, name, found, beside }): readonly Row[] => {
     const side = sides.find(({ strip }) => strip.id === key);
-    if (side === undefined) return [{ key, name: after(name, asked.minutes), found, lacking }];
+    if (side === undefined) return [{ key, name: after(name, asked.minutes), found, beside }];
     return side.strip.soak.after.map(({ minutes, mean }) => ({
       key: `${key} ${minutes}`,
       name: after(name, minutes),
       found: mean.ok ? mean.value : null,
-      lacking,
+      // What the drawing says is said of the depth that it shows.
+      beside: !mean.ok ? lacking : minutes === asked.minutes ? beside : [],
     }));
   });
 };
