@@ -1,6 +1,6 @@
 /**
  * What one test found, strip beside strip: on the newest day on which it found something on two strips, else on the
- * newest day of all. A day that was just begun would hide the last comparison.
+ * newest day of all. A day that was just begun would hide the last comparison; that there is one is said.
  */
 import type { RecordId } from "../../record/ids.ts";
 import { failed, type Result } from "../../record/result.ts";
@@ -50,6 +50,8 @@ export interface TestFound {
   /** Rings: the time for which most strips can say. */
   readonly minutes: SoakMinutes;
   readonly day: string;
+  /** A newer day with a number on one strip alone, the newest of them; null when there is none. */
+  readonly since: { readonly day: string; readonly strip: Listed<"strip"> | undefined } | null;
   readonly strips: readonly StripFound[];
   /** Old grass on the day, else on the newest day before it; null when nothing was found on it up to that day. */
   readonly grass: GrassFound | null;
@@ -85,10 +87,12 @@ const newest = async <G extends OnGround>(
   oldGrass: readonly OnSpots<G>[],
   ways: readonly Way<G>[],
 ): Promise<readonly TestFound[]> => {
-  const days = all.flatMap((one) => (ways.some(({ read }) => read(one).found.ok) ? [one.day] : []));
+  const numbered = all.filter((one) => ways.some(({ read }) => read(one).found.ok));
+  const days = numbered.map((one) => one.day);
+  const [last] = numbered;
   // A day that stands twice has two strips.
-  const day = days.find((one, at) => days.indexOf(one) !== at) ?? days[0];
-  if (day === undefined) return [];
+  const day = days.find((one, at) => days.indexOf(one) !== at) ?? last?.day;
+  if (last === undefined || day === undefined) return [];
   const ofDay = all.filter((one) => one.day === day);
   const able = ({ read }: Way<G>): number => ofDay.filter((one) => read(one).found.ok).length;
   const [way] = [...ways].sort((a, b) => able(b) - able(a));
@@ -100,7 +104,7 @@ const newest = async <G extends OnGround>(
   };
   const grass = oldGrass.find((one) => one.day <= day && read(one).found.ok);
   const [strips, spots, unlike] = await Promise.all([
-    records.many(ofDay.map(({ strip }) => strip)),
+    records.many([...new Set([...ofDay, last].map(({ strip }) => strip))]),
     grass === undefined ? [] : records.many(grass.spots),
     unlikePlaces(
       { measure, minutes },
@@ -114,6 +118,7 @@ const newest = async <G extends OnGround>(
       per,
       minutes,
       day,
+      since: last.day === day ? null : { day: last.day, strip: strips.find(({ id }) => id === last.strip) },
       strips: ofDay.map((one) => ({
         ...read(one),
         id: one.strip,

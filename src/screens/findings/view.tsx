@@ -117,6 +117,14 @@ const Test = (props: {
   return (
     <>
       <h3>{headingOf(words, test)}</h3>
+      {test.since === null ? null : (
+        <p>
+          {words.findings.since(
+            writeDay(test.since.day, words.common.tongue),
+            nameWithFate(words, test.since.strip),
+          )}
+        </p>
+      )}
       <Unlike test={test} />
       {table ? (
         <ValuesTable measure={measure} rows={drawn} />

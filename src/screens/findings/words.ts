@@ -35,6 +35,8 @@ const english = (trade: TradeWords) => ({
       worms: "Not like with like: the places of the holes against the row differ, or their shares do.",
       soak: "Not like with like: the places of the rings against the row differ, or their shares do.",
     },
+    since: (day: string, strip: string) =>
+      `On ${day} only ${strip} has a number. Here stands the last day with two strips.`,
     stripPlaces: (strip: string, places: string) => `${strip}: ${places}.`,
     lacking: {
       cover: "no finished line yet",

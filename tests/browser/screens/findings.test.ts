@@ -196,3 +196,43 @@ it("keeps what has to be borne in mind folded under the worms and the rings, wit
   expect(texts[4]).toMatch(/carried off\s+108\s+\d+ to \d+, 3 holes\s+4\.3 per hole/u);
   await other.close();
 });
+
+/** Lines on two strips, newer ones on one alone, and holes on both at an older day. */
+const severalDays = () => {
+  const sample = beginSample();
+  const of = sample.add("field", fieldOf("High Barn"));
+  const kit = sample.add("kit", { type: "rope", name: "R1", marks: 10, spacingM: 0.3 });
+  const on = (day: string) => sample.add("visit", { field: of, day, harvestYear: null });
+  const [holes, lines, newer] = [on("2024-04-30"), on("2024-05-07"), on("2024-05-09")];
+  const strips = ["mulched", "bare"].map((name) =>
+    sample.add("strip", { field: of, name, done: [], wholeField: false, rep: null }),
+  );
+  const [mulched] = strips;
+  if (mulched === undefined) throw new Error("no strip");
+  const walk = (visit: typeof lines, on: typeof mulched) =>
+    sample.add("observation", lineOf({ visit, field: of, strip: on, rope: kit }), {
+      entries: marksRead("rrrrrbbbbb"),
+    });
+  for (const one of strips) {
+    walk(lines, one);
+    sample.add("observation", holeOf({ visit: holes, field: of, strip: one }), {
+      entries: entriesAt([
+        [0, { type: "found", from: "soil", count: 8, typed: "8" }],
+        [1, { type: "closed" }],
+      ]),
+    });
+  }
+  walk(newer, mulched);
+  return { rows: sample.rows(), holes, lines };
+};
+
+it("says that a newer day has one strip alone, and shows the last with two", async () => {
+  const days = severalDays();
+  const other = await onPhone(days.rows);
+  await other.goTo("#/findings");
+  await other.reads("Ground cover, 7 May 2024");
+  await other.reads("On 9 May 2024 only mulched has a number. Here stands the last day with two strips.");
+  await other.reads("Worms per m², 30 Apr 2024");
+  expect(await other.chromium.page.getByText("has a number").count()).toBe(1);
+  await other.close();
+});

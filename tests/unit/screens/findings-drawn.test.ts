@@ -30,6 +30,7 @@ const test = (
   per: "m2",
   minutes: 60,
   day: "2026-04-07",
+  since: null,
   strips,
   grass: null,
   unlike: [],

@@ -13,7 +13,7 @@ import { stripWith } from "./side-samples.ts";
 const [A, B, C] = [idOf("strip", 1), idOf("strip", 2), idOf("strip", 3)];
 const visit = idOf("visit", 1);
 // Names are read from the records; here nobody asks for them.
-const records = { many: () => Promise.resolve([]) } as unknown as Reader;
+const noNames = { many: () => Promise.resolve([]) } as unknown as Reader;
 const mean = (value: number) => ok({ value, n: 3, range: failed("science/too-few-holes") });
 
 const worms = (
@@ -48,6 +48,7 @@ const grassOf = ({ strip: _, ...of }: ReturnType<typeof worms>) => ({ ...of, spo
 const found = (
   more: Partial<FieldResults>,
   dayOf: Sources["dayOf"] = () => Promise.resolve(null),
+  records = noNames,
 ): Promise<Awaited<ReturnType<typeof newestTests>>> =>
   newestTests(
     { records, dayOf },
@@ -64,6 +65,22 @@ it("takes the newest day on which two strips can be seen beside each other, else
   const begun = worms("2026-04-09", A, 7);
   const [test] = await found({ worms: [begun, worms("2026-04-07", A, 9), worms("2026-04-07", B, 4)] });
   expect(test).toMatchObject({ day: "2026-04-07", strips: [{ id: A }, { id: B }] });
+});
+
+it("names the newest day that has one strip alone, where an older day is shown in its place", async () => {
+  const two = [worms("2026-04-07", A, 9), worms("2026-04-07", B, 4)];
+  const named = { many: (ids: readonly string[]) => Promise.resolve(ids.map((id) => ({ id }))) } as never;
+  const since = async (newer: readonly ReturnType<typeof worms>[]) =>
+    (await found({ worms: [...newer, ...two] }, undefined, named))[0]?.since;
+  expect(await since([])).toBeNull();
+  expect(await since([worms("2026-04-12", C, 3), worms("2026-04-09", A, 7)])).toEqual({
+    day: "2026-04-12",
+    strip: { id: C },
+  });
+  // A day on which nothing has a number yet hides nothing.
+  expect(await since([worms("2026-04-12", C, null)])).toBeNull();
+  const [alone] = await found({ worms: [worms("2026-04-07", A, 9), worms("2026-04-01", B, 4)] });
+  expect(alone).toMatchObject({ day: "2026-04-07", since: null });
 });
 
 it("takes of each test the newest day on which it found anything", async () => {
