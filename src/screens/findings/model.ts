@@ -1,5 +1,6 @@
 /** Per field what each test found on its newest day, strip beside strip. */
 import type { RecordId } from "../../record/ids.ts";
+import { newestFirst } from "../../science/together.ts";
 import { readDay } from "../measure/visit/day-strips.ts";
 import type { House } from "../parts/house.ts";
 import { wantedBy } from "../parts/results-desk.ts";
@@ -7,12 +8,18 @@ import { allFields, type SameField } from "../parts/same-field.ts";
 import type { Settings } from "../parts/settings.ts";
 import { newestTests, type TestFound } from "./newest-test.ts";
 
+/** A day with two strips, by one of its visits. */
+export interface Beside {
+  readonly day: string;
+  readonly visit: RecordId<"visit">;
+}
+
 /** What was found on a field: the tests that found something. */
 export interface FieldFound {
   readonly same: SameField;
   readonly tests: readonly TestFound[];
-  /** The newest visit on which one test found something on two strips; null when there is none. */
-  readonly beside: RecordId<"visit"> | null;
+  /** The days that can be looked at side by side, the newest first. */
+  readonly besides: readonly Beside[];
 }
 
 export interface FindingsNow {
@@ -21,11 +28,15 @@ export interface FindingsNow {
   readonly more: boolean;
 }
 
-const besideOf = (tests: readonly TestFound[]): RecordId<"visit"> | null => {
-  const [newest] = tests
-    .filter(({ strips }) => strips.filter(({ found }) => found.ok).length > 1)
-    .sort((a, b) => (a.day < b.day ? 1 : a.day > b.day ? -1 : 0));
-  return newest?.strips[0]?.visits[0] ?? null;
+/** The days on which one of the tests shown found something on two strips, the newest first. */
+export const besidesOf = (tests: readonly TestFound[]): readonly Beside[] => {
+  const visits = new Map<string, RecordId<"visit">>();
+  for (const { day, strips } of tests) {
+    const visit = strips[0]?.visits[0];
+    if (visit !== undefined && strips.filter(({ found }) => found.ok).length > 1 && !visits.has(day))
+      visits.set(day, visit);
+  }
+  return [...visits].map(([day, visit]) => ({ day, visit })).sort(newestFirst);
 };
 
 const findingOf = async (
@@ -37,7 +48,7 @@ const findingOf = async (
     { records: house.records, dayOf: (visit) => readDay(house, settings, visit) },
     await house.results.all(same.ids, wantedBy(settings)),
   );
-  return tests.length === 0 ? [] : [{ same, tests, beside: besideOf(tests) }];
+  return tests.length === 0 ? [] : [{ same, tests, besides: besidesOf(tests) }];
 };
 
 /** Reads the findings of the fields that were visited last. */

@@ -66,6 +66,7 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
   const { found, targetPercent } = props;
   const [table, setTable] = useState(false);
   const { field } = found.same;
+  const isOneDay = new Set(found.tests.map(({ day }) => day)).size === 1;
   const compared = found.tests.map(({ strips }) => strips.filter((one) => one.found.ok));
   const longest = compared.reduce((most, one) => (one.length > most.length ? one : most), []);
   return (
@@ -79,11 +80,11 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
       {longest.length < 2 ? null : <p>{besideWords(words, longest)}</p>}
       <p class="aside">{words.findings.localFirst}</p>
       <div class="keys two">
-        {found.beside === null ? null : (
-          <LinkKey to={href({ at: "side-by-side", visit: found.beside, strip: null })}>
-            {words.findings.beside}
+        {found.besides.map(({ day, visit }) => (
+          <LinkKey key={day} to={href({ at: "side-by-side", visit, strip: null })}>
+            {isOneDay ? words.findings.beside : words.findings.besideOn(writeDay(day, words.common.tongue))}
           </LinkKey>
-        )}
+        ))}
         <Key onPress={() => setTable(!table)}>
           {table ? words.findings.showDrawing : words.findings.showTable}
         </Key>

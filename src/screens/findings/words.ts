@@ -56,6 +56,7 @@ const english = (trade: TradeWords) => ({
     showTable: "Show as table",
     showDrawing: "Show as drawing",
     beside: "Side by side",
+    besideOn: (day: string) => `Side by side, ${day}`,
     toField: "Everything of this field",
     more: "Show more fields",
   },
