@@ -78,6 +78,7 @@ const Found = (props: { readonly found: FieldFound; readonly targetPercent: numb
       ))}
       {found.tests.every(({ grass }) => grass === null) ? null : <p>{words.findings.yardstick}</p>}
       {longest.length < 2 ? null : <p>{besideWords(words, longest)}</p>}
+      {found.besides.length === 0 ? null : <p>{words.findings.besides}</p>}
       <p class="aside">{words.findings.localFirst}</p>
       <div class="keys two">
         {found.besides.map(({ day, visit }) => (

@@ -55,6 +55,8 @@ const english = (trade: TradeWords) => ({
       `Too few lines to say how likely a strip reaches ${percent} % ${what}.`,
     showTable: "Show as table",
     showDrawing: "Show as drawing",
+    besides:
+      "This page looks at the place against the row alone. What else is unlike is said under Side by side.",
     beside: "Side by side",
     besideOn: (day: string) => `Side by side, ${day}`,
     toField: "Everything of this field",

@@ -212,7 +212,10 @@ it("says its three stories on the screen: one clear, one that cannot be told, on
   await phone.reads("Rushmere Piece");
   await phone.reads("straw left");
   await shot("findings");
-  await page.locator(".found", { hasText: "Rushmere Piece" }).getByText("Side by side").tap();
+  await page
+    .locator(".found", { hasText: "Rushmere Piece" })
+    .getByRole("link", { name: /^Side by side/u })
+    .tap();
   // Like with like first: before anybody asks for them there are no numbers.
   await phone.reads("Like with like first");
   await page

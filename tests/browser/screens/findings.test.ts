@@ -96,6 +96,9 @@ it("shows the strips of the newest visit side by side, unlike places said first"
   await phone.reads("80 %");
   await phone.reads("too few to give a range");
   await phone.reads("ground and treatment cannot be told apart");
+  // Once: the other field has one strip, and nothing to set beside it.
+  const besides = phone.chromium.page.getByText("What else is unlike is said under Side by side.");
+  await expect.poll(() => besides.count()).toBe(1);
   await phone.touch("Show as table");
   const cells = () => phone.chromium.page.locator("tbody tr").allInnerTexts();
   await expect.poll(cells).toHaveLength(2);
