@@ -38,7 +38,10 @@ export interface StripFound extends Read {
   readonly id: RecordId<"strip">;
   readonly strip: Listed<"strip"> | undefined;
   readonly visits: readonly RecordId<"visit">[];
-  /** Chance that the true ground cover is at least the target; null when it is not known, or not asked. */
+  /**
+   * Chance that the true share of what is aimed at, residue alone or all ground cover, is at least the target; null
+   * when it is not known, or not asked.
+   */
   readonly chance: number | null;
 }
 
