@@ -188,6 +188,8 @@ it("keeps what has to be borne in mind folded under the worms and the rings, wit
   expect(await patches.isVisible()).toBe(false);
   await holes.getByText("To bear in mind").tap();
   await patches.waitFor();
+  // A thick edge: what follows belongs to the page, and not to the fold.
+  expect(await patches.evaluate((one) => getComputedStyle(one).borderLeftWidth)).toBe("4px");
   await rings.getByText("To bear in mind").tap();
   await rings.getByText("Straw left: 1 ring has a burrow. It counts.").waitFor();
   await rings.getByText(/^Carried off: None of the 3 rings is over a burrow/u).waitFor();
