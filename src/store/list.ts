@@ -5,7 +5,7 @@ import { shown } from "../record/record.ts";
 import { ok, type Result } from "../record/result.ts";
 import type { Connection } from "./connection.ts";
 import { currentHeaders } from "./read.ts";
-import type { Database, HeaderRow } from "./schema.ts";
+import type { Database, HeaderIndex, HeaderRow } from "./schema.ts";
 
 /** What a list holds. */
 export type ListOf<K extends Kind> =
@@ -56,6 +56,15 @@ const keyOf = <K extends Kind>(of: ListOf<K>): Key => {
   return { index: "kind", key: [of.kind], mixed: false };
 };
 
+/** The newest rows of a range, in three requests instead of one for each row: where they end, and all of them. */
+const newestOf = async (source: HeaderIndex, range: IDBKeyRange, limit: number): Promise<HeaderRow[]> => {
+  const newest = await source.openKeyCursor(range, "prev");
+  const oldest = limit > 1 ? await newest?.advance(limit - 1) : newest;
+  const part = oldest == null ? range : IDBKeyRange.bound(oldest.key, range.upper);
+  // Rows of one millisecond share their key, so there may be more than were asked for.
+  return (await source.getAll(part)).reverse().slice(0, limit);
+};
+
 const readPart = async <K extends Kind>(
   db: Database,
   of: ListOf<K>,
@@ -72,6 +81,7 @@ const readPart = async <K extends Kind>(
     return mixed ? (await source.getAll(range)).filter(wanted).slice(0, limit) : source.getAll(range, limit);
   if (limit === undefined && after === undefined)
     return (await source.getAll(range)).filter(wanted).reverse();
+  if (limit !== undefined && after === undefined && !mixed) return newestOf(source, range, limit);
   const rows: HeaderRow[] = [];
   for (let cursor = await source.openCursor(range, "prev"); cursor; cursor = await cursor.continue()) {
     const row = cursor.value;

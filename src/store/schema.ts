@@ -1,5 +1,5 @@
 /** What lies in the database: its stores, the rows in them and the keys that rows are found by. */
-import type { DBSchema, IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
+import type { DBSchema, IDBPDatabase, IDBPIndex, IDBPTransaction, IndexNames, StoreNames } from "idb";
 import type { Json } from "../record/canonical.ts";
 import type { EntryColumns } from "../record/columns.ts";
 import type { Kind, RecordId } from "../record/ids.ts";
@@ -87,5 +87,8 @@ export interface Stores extends DBSchema {
 }
 
 export type Database = IDBPDatabase<Stores>;
+
+/** An index of the headers, read within a transaction of theirs. */
+export type HeaderIndex = IDBPIndex<Stores, ["records"], "records", IndexNames<Stores, "records">>;
 export type StoreName = StoreNames<Stores>;
 export type Upgrade = IDBPTransaction<Stores, StoreName[], "versionchange">;
