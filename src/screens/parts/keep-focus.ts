@@ -56,7 +56,8 @@ const moveOn = (held: Element, places: readonly Place[]): void => {
   const heir = follower ?? place.parent;
   if (!(heir instanceof HTMLElement)) return;
   if (!heir.matches(KEYS)) heir.tabIndex = -1;
-  if (heir === follower) stand(heir);
+  // Around the place may be the whole page, which nobody wants moved.
+  if (heir === follower || heir.offsetHeight < innerHeight / 2) stand(heir);
   else heir.focus({ preventScroll: true });
 };
 

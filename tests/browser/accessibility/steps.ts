@@ -54,11 +54,15 @@ export const standsOn = ({ chromium, addresses }: OnFarm, screen: string): Promi
     addresses[screen] ?? "",
   );
 
-/** What a keyboard stands on and the foot or the bar covers, in part or as a whole; null when nothing is covered. */
+/**
+ * What opened, has the focus, and is covered by the foot or the bar; null when nothing is. A key keeps its focus
+ * where something opens above it, and what lies over the whole page has no foot.
+ */
 export const covered = ({ chromium }: OnFarm): Promise<string | null> =>
   chromium.run(() => {
     const on = document.activeElement;
-    if (on === null || on === document.body || on.closest(".foot, .next-reading") !== null) return null;
+    if (on === null || on === document.body || on.matches("a, button, summary, input")) return null;
+    if (on.closest(".foot, .next-reading, .full-view") !== null) return null;
     const edges = (of: string): DOMRect[] =>
       [...document.querySelectorAll(of)]
         .map((one) => one.getBoundingClientRect())
@@ -67,8 +71,8 @@ export const covered = ({ chromium }: OnFarm): Promise<string | null> =>
     const to = Math.min(innerHeight, ...edges(".foot, .foot .actions").map(({ top }) => top));
     const { top, bottom, height } = on.getBoundingClientRect();
     const begins = top >= from - 1 && top < to;
-    // What is longer than the page begins on it.
-    const stands = height > to - from ? begins : begins && bottom <= to + 1;
+    // What is long, or grows while its parts are read, begins on the page.
+    const stands = height > (to - from) / 2 ? begins : begins && bottom <= to + 1;
     return stands
       ? null
       : `${on.outerHTML.slice(0, 120)} from ${top} to ${bottom}, seen from ${from} to ${to}`;
