@@ -3,6 +3,7 @@ import { demoId } from "../../../src/record/demo-ids.ts";
 import { CATALOGUES } from "../../../src/screens/catalogue.ts";
 import { SENTENCES } from "../../../src/screens/findings/sentences.ts";
 import { SIDE_WORDS } from "../../../src/screens/findings/side-by-side/words.ts";
+import { BESIDE_WORDS } from "../../../src/screens/findings/words.beside.ts";
 import type { DayOfField, DayStrip, Yardstick } from "../../../src/screens/measure/visit/day-strips.ts";
 import type { Listed } from "../../../src/screens/parts/reader.ts";
 import { FIRST_SETTINGS } from "../../../src/screens/parts/settings.ts";
@@ -10,6 +11,7 @@ import { TRADE_WORDS } from "../../../src/screens/parts/trade.ts";
 import { contentOf, fileName, textOf } from "../../../src/screens/send/picture/content.ts";
 import { type Chosen, pictureOf } from "../../../src/screens/send/picture/model.ts";
 import { PICTURE_WORDS } from "../../../src/screens/send/picture/words.ts";
+import { ringWith } from "./ring-samples.ts";
 import { stripWith } from "./side-samples.ts";
 
 const trade = TRADE_WORDS["uk-ie"];
@@ -17,6 +19,7 @@ const with_ = {
   catalogue: CATALOGUES.en(trade),
   picture: PICTURE_WORDS.en(trade),
   side: SIDE_WORDS.en(trade),
+  beside: BESIDE_WORDS.en(trade),
   sentences: SENTENCES.en(trade),
   habits: FIRST_SETTINGS.habits,
 };
@@ -121,4 +124,18 @@ it("says right under the field that an example farm is invented, and of no other
     "Long Bottom, 7 May 2024",
     "Example farm: this field is invented, and so is what was measured on it.",
   ]);
+});
+
+it("says of rings that all read the same why they have no range", () => {
+  const ring = (number: number) =>
+    ringWith(
+      [
+        { type: "start", atMin: 0 },
+        { type: "level", atMin: 0, mm: 150 },
+        { type: "level", atMin: 60, mm: 110 },
+      ],
+      { number },
+    );
+  const text = textFor(dayWith(stripWith(1, { rings: [ring(1), ring(2), ring(3)] })));
+  expect(text).toContain("40 mm (no range: all rings read the same, 3 rings)");
 });

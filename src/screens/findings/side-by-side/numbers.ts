@@ -30,16 +30,6 @@ export const withUnit = (measure: Measure, value: number, habits: UnitHabits): s
     ? depthText(value, habits)
     : `${valueText(measure, value, habits)} ${shortUnit(measure, habits)}`.trim();
 
-/** Both ends of a range; null when there is none. */
-export const rangeEnds = (
-  measure: Measure,
-  { range }: Pick<MeanFound, "range">,
-  habits: UnitHabits,
-): readonly [string, string] | null =>
-  range.ok
-    ? [valueText(measure, range.value.lower, habits), valueText(measure, range.value.upper, habits)]
-    : null;
-
 /** How far a range may reach past the largest value before the drawing cuts it off. */
 const TALLEST = 3;
 

@@ -3,10 +3,12 @@ import { isDemoId } from "../../../record/demo-mark.ts";
 import type { UnitHabits } from "../../../record/units.ts";
 import { type Catalogue, sentenceFor } from "../../catalogue.ts";
 import { nameWithFate } from "../../fields/cover-model.ts";
-import { rangeEnds, scaleEnd, shortUnit, valueText, withUnit } from "../../findings/side-by-side/numbers.ts";
+import { noRangeText } from "../../findings/no-range.ts";
+import { scaleEnd, shortUnit, valueText, withUnit } from "../../findings/side-by-side/numbers.ts";
 import { seenText, versusOf, versusRangeText } from "../../findings/side-by-side/say.ts";
 import { otherDayOf } from "../../findings/side-by-side/sides.ts";
 import type { SideWords } from "../../findings/side-by-side/words.ts";
+import type { BesideWords } from "../../findings/words.beside.ts";
 import { fieldName } from "../../parts/names.ts";
 import { writeClock, writeDay, writeNumber } from "../../parts/numbers.ts";
 import type { Listed } from "../../parts/reader.ts";
@@ -54,6 +56,7 @@ export interface WritingWords {
   readonly catalogue: Catalogue;
   readonly picture: PictureWords;
   readonly side: SideWords;
+  readonly beside: BesideWords;
   readonly sentences: Readonly<Record<string, string>>;
   readonly habits: UnitHabits;
 }
@@ -72,8 +75,13 @@ const writtenHalf = (now: PictureNow, half: HalfOfPicture, end: number, with_: W
   const { measure, asked } = now;
   const { picture, habits } = with_;
   const { estimate, guess } = half;
-  const ends = rangeEnds(measure, estimate, habits);
-  const range = ends === null ? picture.tooFew : picture.range(ends[0], ends[1]);
+  const { range: bounds } = estimate;
+  const range = bounds.ok
+    ? picture.range(
+        valueText(measure, bounds.value.lower, habits),
+        valueText(measure, bounds.value.upper, habits),
+      )
+    : noRangeText(with_.catalogue, with_.beside, with_.sentences, bounds.problem);
   return {
     name: nameOf(now, half, with_),
     value: valueText(measure, estimate.value, habits),

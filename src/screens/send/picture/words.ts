@@ -51,7 +51,6 @@ const english = (_trade: TradeWords) => ({
     soak: (minutes: string) => `soaked in after ${minutes} min`,
   },
   range: (low: string, high: string) => `range ${low} to ${high}`,
-  tooFew: "too few to give a range",
   guessed: (value: string) => `guessed before: ${value}`,
   places: {
     "clearly-different": "These two places differ clearly on this day.",
