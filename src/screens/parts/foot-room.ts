@@ -1,6 +1,8 @@
-/** How much of a page its foot covers, told to the browser: what it scrolls to may not end under the foot. */
+/** How much of a page its foot covers, told to the style sheets: what is scrolled to may not end under the foot. */
 import type { RefObject } from "preact";
 import { useEffect, useRef } from "preact/hooks";
+
+const FOOT = "--foot";
 
 /**
  * For the foot of a page that scrolls as a whole.
@@ -16,12 +18,12 @@ export const useFootRoom = (scrolls: boolean): RefObject<HTMLDivElement | null> 
     const seen = new ResizeObserver(() => {
       // Where little is seen of a page only the keys of its foot stay.
       const stays = getComputedStyle(all).display === "contents" ? all.querySelector(".actions") : all;
-      style.scrollPaddingBottom = `${Math.ceil(stays?.getBoundingClientRect().height ?? 0)}px`;
+      style.setProperty(FOOT, `${Math.ceil(stays?.getBoundingClientRect().height ?? 0)}px`);
     });
     for (const one of [all, ...all.children]) seen.observe(one);
     return () => {
       seen.disconnect();
-      style.scrollPaddingBottom = "";
+      style.removeProperty(FOOT);
     };
   }, [scrolls]);
   return foot;

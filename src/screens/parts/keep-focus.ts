@@ -38,7 +38,7 @@ const standIn = (there: Element): HTMLElement | null => {
  */
 export const stand = (on: HTMLElement): void => {
   on.focus({ preventScroll: true });
-  if (!on.matches(KEYS)) on.scrollIntoView({ block: "nearest" });
+  if (!on.matches(KEYS) && on.closest(".foot") === null) on.scrollIntoView({ block: "nearest" });
 };
 
 /** What took the place of an element that is gone; null when nothing did that may take the focus. */
@@ -51,6 +51,12 @@ const followerOf = ({ parent, at }: Place): HTMLElement | null => {
 const moveOn = (held: Element, places: readonly Place[]): void => {
   const place = places.find(({ parent }) => parent.isConnected);
   if (place === undefined) return;
+  // Handles on a map are drawn anew under the finger, and what a map holds must not be scrolled.
+  const map = place.parent.closest<HTMLElement>(".leaflet-container");
+  if (map !== null) {
+    map.focus({ preventScroll: true });
+    return;
+  }
   // A key that was switched off keeps its neighbours, and none of them may be pressed instead of it.
   const follower = held.isConnected ? null : followerOf(place);
   const heir = follower ?? place.parent;
