@@ -6,6 +6,7 @@ import { CONFIDENCE_LEVEL, FEW_HITS } from "../constants.ts";
 import { type Constant, limit, type Method } from "../method.ts";
 import { DRAWS } from "../statistics/sign-flip.ts";
 import { COMPARISON_BEHIND as behind } from "./behind/comparison.ts";
+import { LOPSIDED_LIMITS } from "./ground-cover.ts";
 
 const LEVEL = {
   symbol: "1−α",
@@ -16,10 +17,6 @@ const LEVEL = {
 
 const DRAWN = { symbol: "N_drawn", value: DRAWS, unit: "1", source: "own-rule" } as const satisfies Constant;
 
-const LOPSIDED = [
-  limit("science/range-if-lopsided", "values", "below", at.ENOUGH_IF_LOPSIDED),
-  limit("science/range-if-lopsided", "skewness", "above", at.LOPSIDED),
-];
 const FEW_TO_COUNT = [
   limit("science/few-worms-wide-range", "worms", "below", FEW_HITS),
   limit("science/few-holes-may-miss-patches", "holes", "below", at.ENOUGH_HOLES),
@@ -35,7 +32,7 @@ export const COMPARISON_METHODS = {
       "d ± t_ν·SE",
     ],
     constants: [LEVEL],
-    limits: LOPSIDED,
+    limits: LOPSIDED_LIMITS,
     sources: behind["welch-t"],
   },
   "welch-ratio-t": {
@@ -46,7 +43,7 @@ export const COMPARISON_METHODS = {
   "paired-t": {
     formulas: ["d_i = a_i − b_i", "d̄ ± t_{n−1}·s_d/√n"],
     constants: [LEVEL],
-    limits: LOPSIDED,
+    limits: LOPSIDED_LIMITS,
     sources: behind["paired-t"],
   },
   "paired-ratios-t": {
@@ -84,7 +81,7 @@ export const COMPARISON_METHODS = {
   "blocks-t": {
     formulas: ["d ± t_{1−α/2m}·√(2·EMS/b)", "m = k(k−1)/2"],
     constants: [LEVEL],
-    limits: LOPSIDED,
+    limits: LOPSIDED_LIMITS,
     sources: behind["blocks-t"],
   },
   "spots-alike": {

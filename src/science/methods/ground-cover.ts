@@ -24,7 +24,8 @@ const FEWEST = {
   source: "own-rule",
 } as const satisfies Constant;
 
-const LOPSIDED = [
+/** Of every mean whose range is Student's t, and of what is compared by it. */
+export const LOPSIDED_LIMITS = [
   limit("science/range-if-lopsided", "values", "below", at.ENOUGH_IF_LOPSIDED),
   limit("science/range-if-lopsided", "skewness", "above", at.LOPSIDED),
 ];
@@ -117,13 +118,13 @@ export const GROUND_COVER_METHODS = {
   "mean-t": {
     formulas: ["x̄ = Σx_i / n", "x̄ ± t_{n−1}·s/√n"],
     constants: [LEVEL, FEWEST],
-    limits: LOPSIDED,
+    limits: LOPSIDED_LIMITS,
     sources: behind["mean-t"],
   },
   "line-mean-t": {
     formulas: ["x̄ = Σy_i / Σm_i", "SE² = n/(n−1) · Σ(y_i − x̄·m_i)² / (Σm_i)²", "x̄ ± t_{n−1}·SE"],
     constants: [LEVEL],
-    limits: LOPSIDED,
+    limits: LOPSIDED_LIMITS,
     sources: behind["line-mean-t"],
   },
   "standing-still": {
