@@ -52,7 +52,7 @@ const moveOn = (held: Element, places: readonly Place[]): void => {
   const place = places.find(({ parent }) => parent.isConnected);
   if (place === undefined) return;
   // Handles on a map are drawn anew under the finger, and what a map holds must not be scrolled.
-  const map = place.parent.closest<HTMLElement>(".leaflet-container");
+  const map = place.parent.closest<HTMLElement>(".ground > section");
   if (map !== null) {
     map.focus({ preventScroll: true });
     return;
