@@ -4,7 +4,10 @@
  */
 
 /** Fewer holes than this may miss the patches without worms, or the crowded ones. */
-export const ENOUGH_HOLES = 10;
+export const ENOUGH_HOLES = 30;
+
+/** Holes from which on their own spread tells mostly whether the range is too narrow for long tails. */
+export const HOLES_THAT_SHOW_SPREAD = 10;
 
 /** Spread of holes, as a share of their mean, above which the range of the mean is too narrow for long tails. */
 export const UNEVEN_SPREAD = 0.7;

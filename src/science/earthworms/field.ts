@@ -1,6 +1,11 @@
 /** Worms of a field or strip from its holes. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import { ENOUGH_HOLES, UNEVEN_BEYOND_CHANCE, UNEVEN_SPREAD } from "../constants/cautions.ts";
+import {
+  ENOUGH_HOLES,
+  HOLES_THAT_SHOW_SPREAD,
+  UNEVEN_BEYOND_CHANCE,
+  UNEVEN_SPREAD,
+} from "../constants/cautions.ts";
 import { CONFIDENCE_LEVEL, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import type { Caution, Estimate, Interval } from "../estimate.ts";
 import { type MethodId, sourcesOf } from "../methods.ts";
@@ -61,11 +66,14 @@ const upperBound = (samples: readonly Sample[]): Interval => ({
 
 /** What the range of the mean may miss: crowded holes that few holes do not meet, or that more of them show. */
 const spreadCautions = (n: number, mean: number, variance: number, byChance: number): readonly Caution[] => {
-  if (n < ENOUGH_HOLES) return [{ code: "science/few-holes-may-miss-patches", facts: { holes: n } }];
+  const cautions: Caution[] = [];
+  if (n < ENOUGH_HOLES) cautions.push({ code: "science/few-holes-may-miss-patches", facts: { holes: n } });
   const uneven =
     Math.sqrt(variance) > UNEVEN_SPREAD * mean ||
     beyondChance(mean, variance, byChance) > UNEVEN_BEYOND_CHANCE;
-  return uneven ? [{ code: "science/range-if-lopsided", facts: { values: n } }] : [];
+  if (n >= HOLES_THAT_SHOW_SPREAD && uneven)
+    cautions.push({ code: "science/range-if-lopsided", facts: { values: n } });
+  return cautions;
 };
 
 interface MeanOfHoles {
@@ -190,7 +198,9 @@ export const wormsPerHole = (holes: readonly HoleCount[]): Result<Estimate> => {
  * one rare crowded hole carries the mean. With half a worm in the mean 95.5 to 99.3. Where three of ten holes fall on
  * patches without any worm, or holes differ lognormally (spread of logs 0.8), neither of which any formula here
  * presumes, it holds 90 to 96 of 100 with 5 holes and 5 or 9 worms, 86 with 20 worms on such patches, and 91 to 96 with
- * 10: five holes may all lie on good patches. Fewer than ten holes carry a caution for it
+ * 10: five holes may all lie on good patches. If one hole in ten holds ten times as many as the others, the range of 5
+ * holes holds 42 to 59 of 100 with 9 and 20 worms and 88 with 3, of 10 holes 65 to 74, of 20 holes 84 to 86, of 30 and 40
+ * holes 91 to 94: what no hole met nobody can know of. Fewer than thirty holes carry a caution for both
  * (`science/few-holes-may-miss-patches`).
  *
  * More holes mend that slowly: with lognormal holes (spread of logs 0.8, 1 and 1.2) it holds 91 to 94, 88 to 92 and 86
@@ -198,8 +208,7 @@ export const wormsPerHole = (holes: readonly HoleCount[]): Result<Estimate> => {
  * holes is above 0.7 of their mean, or the part of it that chance does not give above 0.5: beside 70 to all of 100
  * ranges that miss where it holds less than 92, with 10 holes of spread 0.8 beside half of them; beside 3 to 18 of 100
  * with worms by chance. In clumps of k = 2, where it holds 94 to 95, it stands beside 77 to 99: so few holes cannot tell
- * those from longer tails. What no hole met no caution knows: if one hole in ten holds ten times as many as the others,
- * the range of 10 holes holds 65 to 74 of 100, of 20 holes 84 to 86, of 30 holes 92 to 94.
+ * those from longer tails.
  *
  * @returns holes without a size are left out and said (`science/holes-without-size`); when none has one
  * `science/no-hole-size`, else reasons as `countedHoles`

@@ -17,10 +17,8 @@ const LEVEL = {
 
 const DRAWN = { symbol: "N_drawn", value: DRAWS, unit: "1", source: "own-rule" } as const satisfies Constant;
 
-const FEW_TO_COUNT = [
-  limit("science/few-worms-wide-range", "worms", "below", FEW_HITS),
-  limit("science/few-holes-may-miss-patches", "holes", "below", at.ENOUGH_HOLES),
-];
+const FEW_HOLES = limit("science/few-holes-may-miss-patches", "holes", "below", at.ENOUGH_HOLES);
+const FEW_TO_COUNT = [limit("science/few-worms-wide-range", "worms", "below", FEW_HITS), FEW_HOLES];
 const RUNS = "science/years-may-run-together";
 
 export const COMPARISON_METHODS = {
@@ -38,6 +36,7 @@ export const COMPARISON_METHODS = {
   "welch-ratio-t": {
     formulas: ["x = ln(v)", "d = x̄_a − x̄_b", "SE² = s_a²/n_a + s_b²/n_b", "exp(d ± t_ν·SE)"],
     constants: [LEVEL],
+    limits: [FEW_HOLES],
     sources: behind["welch-ratio-t"],
   },
   "paired-t": {
@@ -110,7 +109,8 @@ export const COMPARISON_METHODS = {
     constants: [LEVEL],
     limits: [
       ...FEW_TO_COUNT,
-      // Both have to hold.
+      // All three have to hold.
+      limit("science/range-if-lopsided", "holes", "from", at.HOLES_THAT_SHOW_SPREAD),
       limit("science/range-if-lopsided", "spread-beyond-chance", "above", at.ONE_UNEVEN_PLACE),
       limit("science/range-if-lopsided", "other-spread-share", "below", at.OTHER_EVEN_SHARE),
     ],

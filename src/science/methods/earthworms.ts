@@ -27,6 +27,7 @@ export const EARTHWORM_METHODS = {
     ],
     limits: [
       limit("science/few-holes-may-miss-patches", "holes", "below", at.ENOUGH_HOLES),
+      limit("science/range-if-lopsided", "holes", "from", at.HOLES_THAT_SHOW_SPREAD),
       limit("science/range-if-lopsided", "spread", "above", at.UNEVEN_SPREAD),
       limit("science/range-if-lopsided", "spread-beyond-chance", "above", at.UNEVEN_BEYOND_CHANCE),
     ],

@@ -1,6 +1,11 @@
 /** Few worms: how many times as many in the holes of one place as in those of another. */
 import { failed, ok, type Result } from "../../record/result.ts";
-import { ENOUGH_HOLES, ONE_UNEVEN_PLACE, OTHER_EVEN_SHARE } from "../constants/cautions.ts";
+import {
+  ENOUGH_HOLES,
+  HOLES_THAT_SHOW_SPREAD,
+  ONE_UNEVEN_PLACE,
+  OTHER_EVEN_SHARE,
+} from "../constants/cautions.ts";
 import { LIKELY_LEVEL } from "../constants/comparison.ts";
 import { CONFIDENCE_LEVEL, FEW_HITS, SAMPLES_FOR_A_RANGE } from "../constants.ts";
 import { holeAreaM2 } from "../earthworms/hole-count.ts";
@@ -81,13 +86,15 @@ const clumpsIn = ({ counts }: CountsOf): number => {
 /** What the range may miss: crowded holes that few holes do not meet, or that one place shows and the other does not. */
 const spreadCautions = (a: CountsOf, b: CountsOf): readonly Caution[] => {
   const fewest = Math.min(a.counts.length, b.counts.length);
+  const cautions: Caution[] = [];
   if (fewest < ENOUGH_HOLES)
-    return [{ code: "science/few-holes-may-miss-patches", facts: { holes: fewest } }];
+    cautions.push({ code: "science/few-holes-may-miss-patches", facts: { holes: fewest } });
   const [one, other] = [clumpsIn(a), clumpsIn(b)];
   const most = Math.max(one, other);
-  return most > ONE_UNEVEN_PLACE && Math.min(one, other) < OTHER_EVEN_SHARE * most
-    ? [{ code: "science/range-if-lopsided", facts: { values: fewest } }]
-    : [];
+  const unlike = most > ONE_UNEVEN_PLACE && Math.min(one, other) < OTHER_EVEN_SHARE * most;
+  if (fewest >= HOLES_THAT_SHOW_SPREAD && unlike)
+    cautions.push({ code: "science/range-if-lopsided", facts: { values: fewest } });
+  return cautions;
 };
 
 /**
@@ -96,16 +103,19 @@ const spreadCautions = (a: CountsOf, b: CountsOf): readonly Caution[] => {
  * of two places, as `compareGroups` with spots is. With fewer than ten worms in a place the range holds the truth 97 to
  * 99 times of 100 (see `rateRatioRange`), and that is said (`science/few-worms-wide-range`).
  *
- * Simulated with 5 to 40 holes a side, 9 and 20 worms a hole in the mean of one side and twice as many on the other
+ * Simulated with 5 to 40 holes a side, 3, 9 and 20 worms a hole in the mean of one side and twice as many on the other
  * (tests/property), a 95 % range held the ratio 95 to 99 times of 100 where holes differ alike on both sides: by chance,
- * in clumps of k = 2, in patches, or lognormally, which no formula here presumes. Where they do so on one side only and
- * the other lies by chance, 92 to 98 times with clumps of k = 2 and 0.7 and with lognormal holes of spread 0.8 (of logs),
- * 87 to 93 times with spread 1.2, and 86 times where the clumped side has patches without worms and five holes. Fewer
- * than ten holes a side carry a caution (`science/few-holes-may-miss-patches`), more one where the spread that chance
- * does not give is above 0.4 of the mean on one side and less than half of that on the other
- * (`science/range-if-lopsided`): where the range held less than 92 times it stood beside 89 of 100 that missed and more,
- * beside 0 to 10 of 100 ranges with 20 holes a side that differ alike. What no hole met no caution knows: if one hole in
- * ten on one side holds ten times as many as the others, the range of 10, 20 and 40 holes holds 65, 86 and 93 times.
+ * in clumps of k = 2, or lognormally, which no formula here presumes; 96 to 99.8 times in patches, more than it promises
+ * with 5 and 10 holes. Where they do so on one side only and the other lies by chance, 92 to 98 times with clumps of
+ * k = 2 and 0.7 and with lognormal holes of spread 0.8 (of logs), 87 to 95 times with spread 1.2, and 86 times where the
+ * clumped side has patches without worms and five holes. If one hole in ten on one side holds ten times as many as the
+ * others, the range of 5 holes a side holds 43 to 63 times with 9 and 20 worms and 86 to 89 with 3, of 10 holes 61 to 84,
+ * of 20 holes 87 to 89, of 30 and 40 holes 92 to 97: what no hole met nobody can know of. Fewer than thirty holes a side
+ * carry a caution for all this (`science/few-holes-may-miss-patches`). From ten on one stands where the spread that
+ * chance does not give is above 0.4 of the mean on one side and less than half of that on the other
+ * (`science/range-if-lopsided`): with 9 worms and more, where the range held less than 92 times, beside 85 of 100 that
+ * missed and more; with 3 worms and ten holes beside 40 of 100; beside 0 to 10 of 100 ranges with 20 holes a side that
+ * differ alike.
  *
  * @param a counts per hole, whole numbers, in any order; first over second
  * @param worthwhile the ratio called worthwhile, above 1
@@ -145,7 +155,7 @@ export const compareCounts = (a: CountsOf, b: CountsOf, worthwhile: number): Res
   const fewest = Math.min(first.count, second.count);
   if (range.ok && fewest < FEW_HITS)
     cautions.push({ code: "science/few-worms-wide-range", facts: { worms: fewest } });
-  else if (range.ok) cautions.push(...spreadCautions(a, b));
+  if (range.ok) cautions.push(...spreadCautions(a, b));
   const methods: MethodId[] = [method, "words-of-difference", "counts-needed"];
   return ok({
     scale: "ratio",

@@ -96,6 +96,73 @@ describe.each([0.1, 0.2])(
   },
 );
 
+describe("holes as a ratio where one stands in for none", () => {
+  type Lie = (mean: number, random: Random) => number;
+  const patches: Lie = (mean, random) => (random() < 0.3 ? 0 : chanceCount(mean / 0.7, random));
+  const asLogs = (counts: readonly number[]) => counts.map((count) => Math.log(Math.max(1, count)));
+  const typicalOf = (a: Lie, b: Lie, mean: number): number => {
+    const random = seeded(1);
+    const draws = many(40_000, () => asLogs([a(2 * mean, random), b(mean, random)]));
+    return draws.reduce((sum, [first = 0, second = 0]) => sum + first - second, 0) / draws.length;
+  };
+  /** Shares of ranges that hold the typical ratio and that of the means: with a hole without worms, and of all. */
+  const heldIn = (a: Lie, b: Lie, mean: number, n: number) => {
+    const typical = typicalOf(a, b, mean);
+    const random = seeded(100 * n + mean);
+    const tries = many(2000, () => [many(n, () => a(2 * mean, random)), many(n, () => b(mean, random))])
+      // With nothing on one side there is no ratio.
+      .filter((sides) => sides.every((side) => side.some((count) => count > 0)))
+      .map(([first = [], second = []]) => {
+        const test = welch(asLogs(first), asLogs(second));
+        const none = [...first, ...second].includes(0);
+        return { none, typical: testHolds(test, typical), means: testHolds(test, Math.log(2)) };
+      });
+    const withNone = tries.filter(({ none }) => none);
+    const share = (some: typeof tries, of: "typical" | "means") =>
+      some.filter((one) => one[of]).length / some.length;
+    return {
+      typical: share(withNone, "typical"),
+      means: share(withNone, "means"),
+      all: Math.min(share(tries, "typical"), share(tries, "means")),
+    };
+  };
+
+  it.each([
+    [3, [0.95, 1.001], [0.63, 0.79]],
+    [4, [0.95, 1.001], [0.74, 0.81]],
+    [5, [0.94, 0.98], [0.79, 0.86]],
+    [10, [0.84, 0.93], [0.83, 0.93]],
+    [20, [0.58, 0.78], [0.58, 0.78]],
+  ] as const)("%i holes a side, three in ten of one side without worms", (n, means, all) => {
+    for (const mean of [9, 20])
+      for (const [a, b] of [
+        [patches, chanceCount],
+        [chanceCount, patches],
+      ] as const) {
+        const seenHeld = heldIn(a, b, mean, n);
+        expect(seenHeld.typical).toBeGreaterThan(0.92);
+        expect(seenHeld.means).toBeGreaterThan(means[0]);
+        expect(seenHeld.means).toBeLessThan(means[1]);
+        expect(seenHeld.all).toBeGreaterThan(all[0]);
+        expect(seenHeld.all).toBeLessThan(all[1]);
+      }
+  });
+
+  it.each([
+    ["by chance, three a hole", chanceCount, 3],
+    ["in clumps of k = 2, three a hole", (of: number, random: Random) => clumpedCount(of, 2, random), 3],
+    ["in clumps of k = 2, nine a hole", (of: number, random: Random) => clumpedCount(of, 2, random), 9],
+  ] as const)("is held 92 to 98 times of 100 where worms lie alike on both sides, %s", (_, lie, mean) => {
+    for (const n of [3, 5, 10, 20]) {
+      const { typical, means } = heldIn(lie, lie, mean, n);
+      for (const share of [typical, means]) {
+        expect(share).toBeGreaterThan(0.92);
+        expect(share).toBeLessThan(0.985);
+      }
+    }
+  });
+});
+
 describe("few worms", () => {
   it.each([
     [0.5, 10, Number.POSITIVE_INFINITY],

@@ -39,6 +39,9 @@ const ofPairs = (differences: readonly number[]) =>
       asked,
     ),
   ).cautions;
+const holesAsRatio = (n: number) =>
+  reached(compareGroups(asSeen(half(n, 2, 5)), asSeen(half(n, 3, 7)), "holes", { ...asked, scale: "ratio" }))
+    .cautions;
 const years = (n: number, spots: readonly string[]) =>
   spots.flatMap((spot) =>
     some(n, (at) => ({
@@ -80,7 +83,7 @@ const fewToCount = (clumped: boolean) => ({
       ),
     ];
   }),
-  "few-holes-may-miss-patches holes": [9, 10].map((n): Look => {
+  "few-holes-may-miss-patches holes": [29, 30].map((n): Look => {
     const all = clumped ? half(n, 2, 12) : half(n, 5, 6);
     return [n, ofCounts(all, all)];
   }),
@@ -89,6 +92,9 @@ const fewToCount = (clumped: boolean) => ({
 /** By method. */
 export const COMPARED_LOOKS: Looks = {
   "welch-t": lopsided((values) => ofGroups(values, half(values.length, 1, 2))),
+  "welch-ratio-t": {
+    "few-holes-may-miss-patches holes": [29, 30].map((n) => [n, holesAsRatio(n)]),
+  },
   "paired-t": lopsided(ofPairs),
   // Two treatments are each as far from the mean of their block as the other, on the other side.
   "blocks-t": lopsided((values) =>
@@ -100,6 +106,7 @@ export const COMPARED_LOOKS: Looks = {
   "rate-ratio-exact": fewToCount(false),
   "rate-ratio-scaled": {
     ...fewToCount(true),
+    "range-if-lopsided holes": [9, 10].map((n) => [n, ofCounts(half(n, 8, 32), half(n, 9, 11))]),
     "range-if-lopsided spread-beyond-chance": [half(10, 12, 28), half(10, 11, 29)].map((all) => [
       beyond(all),
       ofCounts(all, half(10, 9, 11)),

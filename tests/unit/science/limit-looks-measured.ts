@@ -71,7 +71,8 @@ export const MEASURED_LOOKS: Looks = {
     ]),
   },
   "holes-mean-log-t": {
-    "few-holes-may-miss-patches holes": [9, 10].map((n) => [n, ofHoles(half(n, 8, 12))]),
+    "few-holes-may-miss-patches holes": [29, 30].map((n) => [n, ofHoles(half(n, 8, 12))]),
+    "range-if-lopsided holes": [9, 10].map((n) => [n, ofHoles(half(n, 1, 5))]),
     "range-if-lopsided spread": [half(10, 2, 4), half(10, 1, 5)].map((all) => [
       Math.sqrt(varianceOf(all)) / meanOf(all),
       ofHoles(all),

@@ -8,7 +8,7 @@ export const comparisonSentences: Readonly<Record<string, string>> = {
   "science/ground-and-treatment":
     "There is one strip of each, so nothing can tell what the ground did from what was done to it. This speaks of these two places only.",
   "science/least-stands-in":
-    "In {values} {values|place|places} nothing was seen, and a ratio has no place for nothing: the least that could have been seen stands in. With few places the range is then too narrow.",
+    "In {values} {values|place|places} nothing was seen, and a ratio has no place for nothing: the least that could have been seen stands in. The ratio is then one of typical places; that of the means may lie outside its range, the more often the more places there are.",
   "science/likeness-not-known":
     "One of the conditions was written down on one side only: nobody can know whether it is like with like.",
   "science/no-ratio-of-nothing": "Nothing was seen on one side, so there is no ratio.",

@@ -10,7 +10,7 @@ export const earthwormSentences: Readonly<Record<string, string>> = {
   "science/exact-share-wide":
     "With {holes} holes the range of a share is wider than it has to be: it holds the truth 98 times of 100 and more.",
   "science/few-holes-may-miss-patches":
-    "{holes} holes may all have missed the patches without worms, or the crowded ones. Where worms lie in patches the range holds the truth 86 to 96 times of 100; ten holes mend most of it.",
+    "{holes} holes may all have missed the patches without worms, or the crowded ones. If one hole in ten holds ten times as many as the others, the range of 5, 10 and 20 holes holds the truth about 50, 65 and 85 times of 100, and of 30 about 93.",
   "science/guide-by-hand-only":
     "This guide counts worms found by hand: those that mustard water drove up are left out of this reading.",
   "science/guide-other-depth": "The holes are not as deep as those of this guide.",

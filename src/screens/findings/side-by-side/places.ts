@@ -45,12 +45,17 @@ const countsOf = ({ strip }: Side, per: Asked["per"]): CountsOf | null => {
 export const comparePlaces = (a: Side, b: Side, asked: Asked): Result<Compared> => {
   const { scale, worthwhile } = asked;
   const unit = a.estimate.unit;
-  const groups: Result<GroupsComparison> = compareGroups(a.spots, b.spots, "spots", {
-    scale,
-    unit,
-    worthwhile,
-    seed: SEED,
-  });
+  const groups: Result<GroupsComparison> = compareGroups(
+    a.spots,
+    b.spots,
+    asked.measure === "worms" ? "holes" : "spots",
+    {
+      scale,
+      unit,
+      worthwhile,
+      seed: SEED,
+    },
+  );
   const samples = {
     fewest: Math.min(a.spots.length, b.spots.length),
     each: samplesEachSide(a.spots.length, b.spots.length),

@@ -162,6 +162,22 @@ describe("groups", () => {
     expect(result.unit).toBe("1");
   });
 
+  it("of holes say what few of them may miss, and that the least stands in", () => {
+    const worms = (...values: number[]) => values.map((value) => ({ value, least: 1 }));
+    const few = "science/few-holes-may-miss-patches";
+    const said = (a: readonly number[], b: readonly number[]) =>
+      codes(reached(compareGroups(worms(...a), worms(...b), "holes", RATIO)));
+    expect(said([9, 8, 7], [4, 5, 3])).toEqual(["science/ground-and-treatment", few]);
+    expect(said([9, 0, 7], [4, 5, 3])).toEqual([
+      "science/ground-and-treatment",
+      "science/least-stands-in",
+      few,
+    ]);
+    // Without a range there is none to be wrong.
+    expect(said([9, 8], [4, 5, 3])).toEqual(["science/ground-and-treatment"]);
+    expect(reached(compareGroups(worms(9, 8, 7), worms(4, 5, 3), "holes", RATIO)).sampledBy).toBe("holes");
+  });
+
   it("give reasons", () => {
     expect(reasonOf(compareGroups([], seen([1]), "spots", DIFFERENCE))).toBe("science/nothing-read");
     const equal = reached(compareGroups(seen([1, 1, 1]), seen([2, 2, 2]), "spots", DIFFERENCE));
@@ -185,6 +201,7 @@ describe("counts", () => {
       "science/ground-and-treatment",
       "science/ratio-turned",
       "science/few-worms-wide-range",
+      "science/few-holes-may-miss-patches",
     ]);
   });
 
@@ -206,15 +223,18 @@ describe("counts", () => {
     const said = (a: readonly number[], b: readonly number[]) =>
       codes(reached(compareCounts({ counts: a, effortEach: 1 }, { counts: b, effortEach: 1 }, 2))).slice(1);
     const ten = (low: number, high: number) => [...Array(5).fill(low), ...Array(5).fill(high)];
-    expect(said([9, 9, 8, 9], [5, 5, 4, 5])).toEqual(["science/few-holes-may-miss-patches"]);
-    expect(said(ten(19, 21), ten(9, 11))).toEqual([]);
+    const thirty = (low: number, high: number) => [...Array(15).fill(low), ...Array(15).fill(high)];
+    const few = "science/few-holes-may-miss-patches";
+    expect(said([9, 9, 8, 9], [5, 5, 4, 5])).toEqual([few]);
+    expect(said(thirty(19, 21), thirty(9, 11))).toEqual([]);
+    expect(said(ten(19, 21), ten(9, 11))).toEqual([few]);
     // Of 20, d = 8: s² = 71.1, √(s² − 20) = 7.15, 0.36 of the mean; d = 9: s² = 90, √70 = 8.37, 0.42 of it.
-    expect(said(ten(12, 28), ten(9, 11))).toEqual([]);
-    expect(said(ten(11, 29), ten(9, 11))).toEqual(["science/range-if-lopsided"]);
-    expect(said(ten(9, 11), ten(11, 29))).toEqual(["science/range-if-lopsided"]);
+    expect(said(ten(12, 28), ten(9, 11))).toEqual([few]);
+    expect(said(ten(11, 29), ten(9, 11))).toEqual([few, "science/range-if-lopsided"]);
+    expect(said(ten(9, 11), ten(11, 29))).toEqual([few, "science/range-if-lopsided"]);
     // The other about as uneven: 10 of 20 on both.
-    expect(said(ten(10, 30), ten(5, 15))).toEqual([]);
-    expect(said(ten(0, 1), ten(11, 29))).toEqual(["science/few-worms-wide-range"]);
+    expect(said(ten(10, 30), ten(5, 15))).toEqual([few]);
+    expect(said(ten(0, 1), ten(11, 29))).toContain("science/few-worms-wide-range");
   });
 
   it.each([
