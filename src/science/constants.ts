@@ -161,4 +161,4 @@ export const START_GAP_MIN = 1;
  */
 export const FIELD_COVER_VERSION = "field-cover-3";
 /** The same for the holes and rings of a field. */
-export const HOLES_AND_RINGS_VERSION = "field-holes-rings-4";
+export const HOLES_AND_RINGS_VERSION = "field-holes-rings-5";
