@@ -56,13 +56,27 @@ const keyOf = <K extends Kind>(of: ListOf<K>): Key => {
   return { index: "kind", key: [of.kind], mixed: false };
 };
 
-/** The newest rows of a range, in three requests instead of one for each row: where they end, and all of them. */
-const newestOf = async (source: HeaderIndex, range: IDBKeyRange, limit: number): Promise<HeaderRow[]> => {
+/**
+ * The newest rows of a range, in a few requests instead of one for each row: where they end, and all of them.
+ *
+ * @param after rows of its millisecond share its key, and stand in the range beside it: they follow each other by id,
+ * and what was shown before is left out
+ */
+const newestOf = async (
+  source: HeaderIndex,
+  range: IDBKeyRange,
+  limit: number,
+  after: HeaderRow | undefined,
+): Promise<HeaderRow[]> => {
+  const beside = after === undefined ? 0 : await source.count(IDBKeyRange.only(range.upper));
+  const most = limit + beside;
   const newest = await source.openKeyCursor(range, "prev");
-  const oldest = limit > 1 ? await newest?.advance(limit - 1) : newest;
+  const oldest = most > 1 ? await newest?.advance(most - 1) : newest;
   const part = oldest == null ? range : IDBKeyRange.bound(oldest.key, range.upper);
-  // Rows of one millisecond share their key, so there may be more than were asked for.
-  return (await source.getAll(part)).reverse().slice(0, limit);
+  return (await source.getAll(part))
+    .reverse()
+    .filter(({ id, keys }) => after === undefined || keys.atMs !== after.keys.atMs || id < after.id)
+    .slice(0, limit);
 };
 
 const readPart = async <K extends Kind>(
@@ -81,7 +95,7 @@ const readPart = async <K extends Kind>(
     return mixed ? (await source.getAll(range)).filter(wanted).slice(0, limit) : source.getAll(range, limit);
   if (limit === undefined && after === undefined)
     return (await source.getAll(range)).filter(wanted).reverse();
-  if (limit !== undefined && after === undefined && !mixed) return newestOf(source, range, limit);
+  if (limit !== undefined && !mixed) return newestOf(source, range, limit, after);
   const rows: HeaderRow[] = [];
   for (let cursor = await source.openCursor(range, "prev"); cursor; cursor = await cursor.continue()) {
     const row = cursor.value;

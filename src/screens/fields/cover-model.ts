@@ -8,6 +8,7 @@ import type { Listed } from "../parts/reader.ts";
 import { wantedBy } from "../parts/results-desk.ts";
 import { sameStrip } from "../parts/same-field.ts";
 import type { Settings } from "../parts/settings.ts";
+import { besides, stripsOf } from "./strips-by-id.ts";
 
 export interface CoverNow {
   readonly cover: FieldCover;
@@ -25,7 +26,11 @@ export const readCover = async (
   settings: Settings,
   ids: readonly RecordId<"field">[],
 ): Promise<CoverNow> => {
-  const [cover, joins] = await Promise.all([results.field(ids, wantedBy(settings)), records.joins()]);
+  const [cover, joins, living] = await Promise.all([
+    results.field(ids, wantedBy(settings)),
+    records.joins(),
+    stripsOf(records, ids),
+  ]);
   const newest = new Map<RecordId<"strip">, StripOnDay>();
   for (const one of cover.onDays) if (one.cover.ok && !newest.has(one.strip)) newest.set(one.strip, one);
   // Results stand under the strip that others were joined to; when that one is deleted, another is listed.
@@ -34,8 +39,12 @@ export const readCover = async (
     const found = newest.get(stripOf(id));
     if (found !== undefined) newest.set(id, found);
   }
-  const strips = await records.many([...new Set(cover.onDays.map(({ strip }) => strip))]);
-  return { cover, newest, strips: new Map(strips.map((strip) => [strip.id, strip])) };
+  const strips = await besides(
+    records,
+    living,
+    cover.onDays.map(({ strip }) => strip),
+  );
+  return { cover, newest, strips };
 };
 
 /** The name of the ground of a test: of its strip, with the word that it was deleted, or of the old-grass spot. */

@@ -72,7 +72,7 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
       <DemoNote id={now.same.field.id} />
       <FieldGround same={now.same} />
       <Strips now={now} found={found} />
-      <FieldYears field={now.same.field.id} />
+      <FieldYears fields={now.same.ids} />
       <FieldTimeline field={now.same.field.id} />
       <FieldPhotos fields={now.same.ids} />
       <Lines now={now} found={found} onMore={() => setMost(most + LINES_AT_ONCE)} />

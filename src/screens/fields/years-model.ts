@@ -8,9 +8,10 @@ import type { SoakedOnDay } from "../../science/infiltration/soaked-of-field.ts"
 import type { House } from "../parts/house.ts";
 import type { Listed } from "../parts/reader.ts";
 import { wantedBy } from "../parts/results-desk.ts";
-import { sameField, sameStrip } from "../parts/same-field.ts";
+import { sameStrip } from "../parts/same-field.ts";
 import type { Settings } from "../parts/settings.ts";
 import { visitsOf } from "../parts/visits.ts";
+import { besides, stripsOf } from "./strips-by-id.ts";
 
 /** Stands for all old grass of the field: the farm's own yardstick, which lies in no strip. */
 export const OLD_GRASS = "old-grass";
@@ -131,19 +132,22 @@ const spotsIn = ({ cover, oldGrass }: FieldResults): readonly RecordId<"spot">[]
 
 const isStrip = (id: RecordId): id is RecordId<"strip"> => kindOf(id) === "strip";
 
-/** Reads the results of a field; null when it is not on this device. */
+/**
+ * Reads the results of a field.
+ *
+ * @param fields the field first, then all that are the same
+ */
 export const readYears = async (
   { records, results }: House,
   settings: Settings,
-  field: RecordId<"field">,
-): Promise<YearsNow | null> => {
-  const same = await sameField(records, field);
-  if (same === undefined) return null;
-  const [found, visits, joins, ...papers] = await Promise.all([
-    results.all(same.ids, wantedBy(settings)),
-    visitsOf(records, same.ids),
+  fields: readonly RecordId<"field">[],
+): Promise<YearsNow> => {
+  const [found, visits, joins, living, ...papers] = await Promise.all([
+    results.all(fields, wantedBy(settings)),
+    visitsOf(records, fields),
     records.joins(),
-    ...same.ids.map((id) => records.list({ field: id, kind: "earlier" })),
+    stripsOf(records, fields),
+    ...fields.map((id) => records.list({ field: id, kind: "earlier" })),
   ]);
   const years = yearsFound(
     found,
@@ -157,8 +161,8 @@ export const readYears = async (
     ),
   );
   const [strips, spots] = await Promise.all([
-    records.many([...ids].filter(isStrip)),
+    besides(records, living, [...ids].filter(isStrip)),
     records.many(spotsIn(found)),
   ]);
-  return { years, strips: new Map(strips.map((strip) => [strip.id, strip])), spots };
+  return { years, strips, spots };
 };

@@ -19,24 +19,25 @@ import "./years.css";
 const AT_ONCE = 4;
 const MORE = 12;
 
-/** @param props.field any id of the field */
-export const FieldYears = (props: { readonly field: RecordId<"field"> }) => {
+/** @param props.fields the field first, then all that are the same */
+export const FieldYears = (props: { readonly fields: readonly RecordId<"field">[] }) => {
   const says = useWordsOf(YEARS_WORDS);
   const begun = useAfterFrames(1);
   return (
     <section class="ruled field-years">
       <h2>{says.title}</h2>
-      {begun ? <Read field={props.field} /> : <p>{says.working}</p>}
+      {begun ? <Read fields={props.fields} /> : <p>{says.working}</p>}
     </section>
   );
 };
 
-const Read = ({ field }: { readonly field: RecordId<"field"> }) => {
+const Read = ({ fields }: { readonly fields: readonly RecordId<"field">[] }) => {
   const house = useHouse();
   const says = useWordsOf(YEARS_WORDS);
   const settings = house.settings.value;
-  const now = useLastShown(useLive(() => readYears(house, settings, field), [field, settings]));
-  if (now === null) return null;
+  const now = useLastShown(useLive(() => readYears(house, settings, fields), [fields.join(" "), settings]));
+  const [field] = fields;
+  if (field === undefined) return null;
   return now === undefined ? <p aria-busy="true">{says.working}</p> : <Years now={now} field={field} />;
 };
 

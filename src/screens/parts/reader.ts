@@ -1,6 +1,6 @@
 /** Reading records for screens: the version that is shown, and entries in their order. */
 import type { Entry } from "../../record/entry.ts";
-import type { Kind, RecordId } from "../../record/ids.ts";
+import { type Kind, kindOf, type RecordId } from "../../record/ids.ts";
 import type { Join } from "../../record/kinds/join.ts";
 import { type Revision, shown } from "../../record/record.ts";
 import type { Problem, Result } from "../../record/result.ts";
@@ -64,6 +64,27 @@ const listed = <K extends Kind>(rows: readonly HeaderRow<K>[]): Listed<K>[] =>
         ];
   });
 
+/** Joinings are few, and every part of a page asks for them: they are read once until one of them changes. */
+const joinsOnce = (connection: Connection): Reader["joins"] => {
+  let read: Promise<readonly Join[]> | undefined;
+  const forget = (): void => {
+    read = undefined;
+  };
+  connection.subscribe((changed) => {
+    if (changed === "everything" || changed.some((id) => kindOf(id) === "join")) forget();
+  });
+  return () => {
+    if (read !== undefined) return read;
+    const now = listJoins(connection).then(got);
+    read = now;
+    // What could not be read is asked for again.
+    now.catch(() => {
+      if (read === now) forget();
+    });
+    return now;
+  };
+};
+
 /** A reader over a connection. */
 export const newReader = (connection: Connection): Reader => ({
   connection,
@@ -72,6 +93,6 @@ export const newReader = (connection: Connection): Reader => ({
   many: async (ids) => listed(got(await readHeaders(connection, ids))),
   list: async (of, part) => listed(got(await list(connection, of, part))),
   deleted: async () => listed(got(await listDeleted(connection))),
-  joins: async () => got(await listJoins(connection)),
+  joins: joinsOnce(connection),
   entries: async (ids) => got(await readEntries(connection, ids)),
 });

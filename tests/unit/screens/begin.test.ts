@@ -13,7 +13,10 @@ import type { Database } from "../../../src/store/schema.ts";
 const house = (refuse = false, stored?: Partial<Settings>, known = "") => {
   let settings: Settings = FIRST_SETTINGS;
   const db = { get: () => Promise.resolve(stored) };
-  const connection = { use: (job: Job<unknown>) => job(db as unknown as Database) } as unknown as Connection;
+  const connection = {
+    use: (job: Job<unknown>) => job(db as unknown as Database),
+    subscribe: () => () => undefined,
+  } as unknown as Connection;
   const one = () => Promise.resolve({ body: { name: known } });
   const written: Command[] = [];
   const told: Problem[] = [];
