@@ -3,14 +3,11 @@ import { useState } from "preact/hooks";
 import { DemoNote } from "../demo/demo-note.tsx";
 import { useHouse } from "../parts/house.ts";
 import { Key, LinkKey } from "../parts/keys.tsx";
-import { lengthWords } from "../parts/lengths.ts";
 import { useLive } from "../parts/live.ts";
 import { fieldName } from "../parts/names.ts";
-import { writeDay } from "../parts/numbers.ts";
 import { Page } from "../parts/page.tsx";
 import { href } from "../parts/route.ts";
-import type { SameField } from "../parts/same-field.ts";
-import { sizeOf } from "./boundary-model.ts";
+import { useAboutField } from "./about-field.ts";
 import { FarmHeading } from "./farms.tsx";
 import { type FarmFields, readFields } from "./model.ts";
 import "./fields.css";
@@ -54,13 +51,8 @@ const upTo = (farms: readonly FarmFields[], most: number): readonly FarmFields[]
 };
 
 const Farms = ({ farms }: { readonly farms: readonly FarmFields[] }) => {
-  const { settings } = useHouse();
   const words = useWordsWith(FIELD_WORDS);
-  const { habits } = settings.value;
-  const areaOf = ({ field }: SameField): readonly string[] => {
-    const size = field.body.boundary === null ? null : sizeOf(field.body.boundary);
-    return size === null ? [] : [lengthWords("area", size.areaM2, habits)];
-  };
+  const about = useAboutField();
   const [most, setMost] = useState(AT_ONCE);
   const hidden = farms.reduce((sum, { fields }) => sum + fields.length, 0) - most;
   return (
@@ -70,19 +62,12 @@ const Farms = ({ farms }: { readonly farms: readonly FarmFields[] }) => {
           {farm === undefined ? <h2>{words.fields.noFarm}</h2> : <FarmHeading farm={farm} />}
           <DemoNote id={farm?.id} />
           <ul class="rows">
-            {fields.map(({ same, lastDay }) => (
-              <li key={same.field.id}>
-                <a class="row" href={href({ at: "field", field: same.field.id })}>
+            {fields.map((one) => (
+              <li key={one.same.field.id}>
+                <a class="row" href={href({ at: "field", field: one.same.field.id })}>
                   <span>
-                    <b>{fieldName(words, same.field)}</b>
-                    <small>
-                      {[
-                        ...areaOf(same),
-                        lastDay === null
-                          ? words.fields.neverVisited
-                          : words.fields.lastVisit(writeDay(lastDay, words.common.tongue)),
-                      ].join(" · ")}
-                    </small>
+                    <b>{fieldName(words, one.same.field)}</b>
+                    <small>{about(one)}</small>
                   </span>
                 </a>
               </li>

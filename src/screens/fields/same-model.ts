@@ -3,6 +3,7 @@ import { kindOf, type RecordId } from "../../record/ids.ts";
 import type { House } from "../parts/house.ts";
 import type { Listed, Reader } from "../parts/reader.ts";
 import { allFields, type SameField } from "../parts/same-field.ts";
+import { type FieldOfFarm, readFields } from "./model.ts";
 
 type Joinable = "field" | "strip";
 
@@ -17,11 +18,22 @@ export interface JoinedPair {
 /** What the section shows. */
 export interface SameNow {
   readonly pairs: readonly JoinedPair[];
-  /** Every other living field, by name. */
-  readonly others: readonly Listed<"field">[];
+  /** There are other living fields, which it could be the same as. */
+  readonly others: boolean;
 }
 
-/** Reads the joinings of a field and of its strips, and the fields that it could be the same as. */
+/** A field of any farm. */
+export interface OtherField extends FieldOfFarm {
+  readonly farm: Listed<"farm"> | undefined;
+}
+
+/** Every other living field, by farm and name. */
+export const readOthers = async (records: Reader, { ids: own }: SameField): Promise<readonly OtherField[]> =>
+  (await readFields(records)).flatMap(({ farm, fields }) =>
+    fields.filter(({ same }) => !same.ids.some((id) => own.includes(id))).map((one) => ({ ...one, farm })),
+  );
+
+/** Reads the joinings of a field and of its strips, and whether there are fields that it could be the same as. */
 export const readSame = async (records: Reader, same: SameField): Promise<SameNow> => {
   const [joins, fields, ...lists] = await Promise.all([
     records.list({ kind: "join" }),
@@ -39,10 +51,7 @@ export const readSame = async (records: Reader, same: SameField): Promise<SameNo
       from: sideOf(body.from),
       to: sideOf(body.to),
     })),
-    others: fields
-      .filter(({ ids }) => !ids.some((id) => own.has(id)))
-      .map(({ field }) => field)
-      .sort((a, b) => a.body.name.localeCompare(b.body.name, "en", { numeric: true })),
+    others: fields.some(({ ids }) => !ids.some((id) => own.has(id))),
   };
 };
 

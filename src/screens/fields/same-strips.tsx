@@ -9,8 +9,9 @@ import { fieldName, stripName } from "../parts/names.ts";
 import { useOnce } from "../parts/once.ts";
 import type { Listed } from "../parts/reader.ts";
 import { useWordsOf, useWordsWith } from "../parts/words-of.ts";
+import { useAboutField } from "./about-field.ts";
 import type { FieldNow } from "./model.ts";
-import { type JoinedPair, join, readSame, takeApart } from "./same-model.ts";
+import { type JoinedPair, join, type OtherField, readOthers, readSame, takeApart } from "./same-model.ts";
 import { SAME_WORDS } from "./words.same.ts";
 import { FIELD_WORDS } from "./words.ts";
 
@@ -33,7 +34,7 @@ export const SameThing = ({ now }: { readonly now: FieldNow }) => {
   if (found === undefined) return null;
   const { pairs, others } = found;
   const close = () => setOpen(null);
-  if (pairs.length + others.length === 0 && now.strips.length < 2) return null;
+  if (pairs.length === 0 && !others && now.strips.length < 2) return null;
   return (
     <section class="ruled">
       <h2>{same.same}</h2>
@@ -51,11 +52,11 @@ export const SameThing = ({ now }: { readonly now: FieldNow }) => {
           onClose={close}
         />
       ) : open === "fields" ? (
-        <OtherField now={now} others={others} onClose={close} />
+        <SameAsOther now={now} onClose={close} />
       ) : (
         <div class="keys beneath">
           {now.strips.length < 2 ? null : <Key onPress={() => setOpen("strips")}>{same.sameStrips}</Key>}
-          {others.length === 0 ? null : <Key onPress={() => setOpen("fields")}>{same.sameFields}</Key>}
+          {!others ? null : <Key onPress={() => setOpen("fields")}>{same.sameFields}</Key>}
         </div>
       )}
     </section>
@@ -123,23 +124,31 @@ const Two = (props: {
 };
 
 /** Another field that is the same as this one. */
-const OtherField = (props: {
-  readonly now: FieldNow;
-  readonly others: readonly Listed<"field">[];
-  readonly onClose: () => void;
-}) => {
+const SameAsOther = (props: { readonly now: FieldNow; readonly onClose: () => void }) => {
+  const { records } = useHouse();
   const words = useWordsWith(FIELD_WORDS);
   const same = useWordsOf(SAME_WORDS);
   const [to, setTo] = useState<RecordId<"field"> | null>(null);
+  const about = useAboutField();
+  const own = props.now.same;
+  const others = useLive(() => readOthers(records, own), [own.ids.join(" ")]);
+  // Two farms may each own a "Top Field".
+  const farmOf = ({ farm }: OtherField): string => farm?.body.name ?? words.fields.noFarm;
+  if (others === undefined) return null;
   return (
     <>
       <Choice
         question={same.sameFieldWhich}
-        options={props.others.map((one) => ({ value: one.id, label: fieldName(words, one) }))}
+        options={others.map((one) => ({
+          value: one.same.field.id,
+          label: fieldName(words, one.same.field),
+          hint: `${farmOf(one)} · ${about(one)}`,
+        }))}
         chosen={to}
         onChoose={setTo}
+        column
       />
-      <Answer from={props.now.same.field.id} to={to} onClose={props.onClose} />
+      <Answer from={own.field.id} to={to} onClose={props.onClose} />
     </>
   );
 };

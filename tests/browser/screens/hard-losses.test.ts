@@ -137,10 +137,12 @@ it("deletes strips together that are the same, and loses neither when one of the
 
 it("says of two fields that they are the same, and takes that apart again", async () => {
   await phone.touch("This field is the same as another one");
-  await phone.chromium.page
-    .getByRole("group", { name: "Under which field do both stand from now on?" })
-    .getByText("Low Ridge")
-    .tap();
+  const others = phone.chromium.page.getByRole("group", {
+    name: "Under which field do both stand from now on?",
+  });
+  // Fields of one name are told apart by their farm, their area and their last visit.
+  await others.getByText("Farm not said · not measured yet").waitFor();
+  await others.getByText("Low Ridge").tap();
   await phone.touch("Yes, they are the same");
   await phone.reads("Top Field is the same as Low Ridge");
   await phone.goTo("#/fields");
