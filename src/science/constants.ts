@@ -159,6 +159,6 @@ export const START_GAP_MIN = 1;
  * Changes whenever results of a field could come out differently, so that kept ones are worked out again. Raise the
  * number alone: what was kept under a lower one is dropped by it.
  */
-export const FIELD_COVER_VERSION = "field-cover-3";
+export const FIELD_COVER_VERSION = "field-cover-4";
 /** The same for the holes and rings of a field. */
 export const HOLES_AND_RINGS_VERSION = "field-holes-rings-5";

@@ -2,7 +2,7 @@
 import type { RecordId } from "../../record/ids.ts";
 import { ok, type Result } from "../../record/result.ts";
 import type { Place } from "../../record/shapes.ts";
-import type { Bounds } from "../estimate.ts";
+import type { Bounds, Caution } from "../estimate.ts";
 import {
   byStripAndDay,
   grassByDay,
@@ -52,6 +52,8 @@ export interface StripOnDay {
   /** Each place against the row that lines lie at, once; null among them where it was not said. */
   readonly places: readonly (Place | null)[];
   readonly cover: Result<CoverFound>;
+  /** What has to be borne in mind with the cover; none without one. */
+  readonly cautions: readonly Caution[];
   /** Chance that the true cover, of the kind that is aimed at, is at least the target; null without a target or with too few lines. */
   readonly chance: number | null;
 }
@@ -71,15 +73,21 @@ export interface FieldCover {
   readonly oldGrass: readonly GrassOnDay[];
 }
 
-const found = (counts: readonly LineCounts[], wanted: CoverWanted): Result<CoverFound> => {
+const found = (
+  counts: readonly LineCounts[],
+  wanted: CoverWanted,
+): Pick<StripOnDay, "cover" | "cautions"> => {
   const cover = coverOfStrip(counts, "ground-cover", wanted);
-  if (!cover.ok) return cover;
-  const { value, n, range } = cover.value;
-  return ok({
-    value,
-    n,
-    range: range.ok ? ok({ lower: range.value.lower, upper: range.value.upper }) : range,
-  });
+  if (!cover.ok) return { cover, cautions: [] };
+  const { value, n, range, cautions } = cover.value;
+  return {
+    cover: ok({
+      value,
+      n,
+      range: range.ok ? ok({ lower: range.value.lower, upper: range.value.upper }) : range,
+    }),
+    cautions,
+  };
 };
 
 const chanceIn = (counts: readonly LineCounts[], wanted: CoverWanted): number | null => {
@@ -102,7 +110,7 @@ const coverThen = (
     finished: counts.length,
     unfinished: lines.length - counts.length,
     places: placesOf(lines),
-    cover: found(counts, wanted),
+    ...found(counts, wanted),
   };
 };
 

@@ -100,7 +100,9 @@ const CoverRow = (props: {
       ]}
       value={cover.ok ? write(cover.value.value * times) : null}
       unit="%"
-    />
+    >
+      <Minds minds={mindsOf(found.cautions)} />
+    </Row>
   );
 };
 

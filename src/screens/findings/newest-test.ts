@@ -143,7 +143,7 @@ export const newestTests = async (sources: Sources, all: FieldResults): Promise<
       {
         per: "hole",
         minutes: 60,
-        read: (one) => ({ found: one.cover, perHole: null, stood: null, cautions: [] }),
+        read: (one) => ({ found: one.cover, perHole: null, stood: null, cautions: one.cautions }),
       },
     ]),
     newest(sources, "worms", worms, oldGrass.worms, [

@@ -176,13 +176,14 @@ it("opens the field, keeps what was worked out until something of it changes, an
   await until("both results are kept, and no others", async () => (await kept()) === both);
 });
 
-it("keeps what has to be borne in mind folded under the worms and the rings, with whose it is", async () => {
+it("keeps what has to be borne in mind folded under each test, with whose it is", async () => {
   const other = await onPhone(daySample().rows);
   await other.goTo("#/findings");
   const folds = other.chromium.page.locator(".found details");
-  // Lines say theirs where the number is explained.
-  await expect.poll(() => folds.count()).toBe(2);
-  const [holes, rings] = [folds.first(), folds.last()];
+  await expect.poll(() => folds.count()).toBe(3);
+  const [lines, holes, rings] = [folds.first(), folds.nth(1), folds.last()];
+  await lines.getByText("To bear in mind").tap();
+  await lines.getByText(/^Straw left, carried off: The 4 lines agree better than marks/u).waitFor();
   // Three holes on each strip.
   const patches = holes.getByText(/^Straw left, carried off: 3 holes may all have missed/u);
   expect(await patches.isVisible()).toBe(false);

@@ -53,6 +53,23 @@ it("keeps days and strips apart, newest day first, and leaves open lines out of 
   expect(unfinished).toHaveLength(1);
 });
 
+it("says what has to be borne in mind with each cover, and nothing where there is none", () => {
+  const cautionsOf = (...lines: readonly LineOfField[]) =>
+    coverOfField(lines, WANTED).onDays[0]?.cautions.map(({ code, facts }) => [code, facts]);
+  const day = "2026-05-07";
+  expect(cautionsOf(on(day, 1, 44), on(day, 1, 36), on(day, 1, 52))).toEqual([]);
+  // 8 of 300 marks hit, below the ten at which a range can be trusted.
+  expect(cautionsOf(on(day, 1, 0), on(day, 1, 5), on(day, 1, 3))).toEqual([
+    ["science/few-hits", { hits: 8 }],
+  ]);
+  expect(cautionsOf(on(day, 1, 8, { finished: false }))).toEqual([]);
+  const [grass] = coverOfField(
+    [2, 5, 1].map((hits) => on(day, 1, hits, { oldGrass: idOf("spot", 1) })),
+    WANTED,
+  ).oldGrass;
+  expect(grass?.cautions).toEqual([{ code: "science/few-hits", facts: { hits: 8 } }]);
+});
+
 it("takes two visits of one day for one", () => {
   const { onDays } = coverOfField(
     [on("2026-05-07", 1, 40), on("2026-05-07", 1, 60, { visit: idOf("visit", 2) })],
