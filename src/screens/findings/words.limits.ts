@@ -16,7 +16,7 @@ const english = (_trade: TradeWords) => ({
     "efforts-apart": "people × minutes, the larger over the smaller",
     head: "depth of the water",
     hits: "marks that hit",
-    holes: "holes on a side",
+    holes: "holes of one place",
     "metres-apart": "distance to the next hole",
     misses: "marks that missed",
     "other-spread-share": "spread beyond chance of the other side, over that of this one",
