@@ -124,7 +124,6 @@ const Table = ({ data }: { readonly data: YearsData }) => {
               {data.unit}
             </th>
             <th scope="col">{words.range}</th>
-            <th scope="col">{words.samples}</th>
           </tr>
         </thead>
         <tbody>
@@ -133,8 +132,10 @@ const Table = ({ data }: { readonly data: YearsData }) => {
               <th scope="row">{point.year}</th>
               <td>{series.label}</td>
               <td class="number">{point.text}</td>
-              <td>{paper ? words.fromPaper : point.rangeText}</td>
-              <td>{point.samplesText}</td>
+              <td>
+                {paper ? words.fromPaper : point.rangeText}
+                <small>{point.samplesText}</small>
+              </td>
             </tr>
           ))}
         </tbody>
