@@ -30,11 +30,17 @@ export const SameThing = ({ now }: { readonly now: FieldNow }) => {
   const words = useWordsWith(FIELD_WORDS);
   const same = useWordsOf(SAME_WORDS);
   const [open, setOpen] = useState<Open>(null);
-  const found = useLive(() => readSame(house.records, now.same), [now.same.ids.join(" ")]);
+  const ids = now.same.ids.join(" ");
+  const found = useLive(() => readSame(house.records, now.same), [ids]);
+  // They are read when asked for, and the key stays until they are there.
+  const others = useLive(
+    async () => (open === "fields" ? readOthers(house.records, now.same) : undefined),
+    [ids, open],
+  );
   if (found === undefined) return null;
-  const { pairs, others } = found;
+  const { pairs } = found;
   const close = () => setOpen(null);
-  if (pairs.length === 0 && !others && now.strips.length < 2) return null;
+  if (pairs.length === 0 && !found.others && now.strips.length < 2) return null;
   return (
     <section class="ruled">
       <h2>{same.same}</h2>
@@ -51,12 +57,12 @@ export const SameThing = ({ now }: { readonly now: FieldNow }) => {
           of={now.strips.map((one) => ({ id: one.id, name: stripName(words, one) }))}
           onClose={close}
         />
-      ) : open === "fields" ? (
-        <SameAsOther now={now} onClose={close} />
+      ) : open === "fields" && others !== undefined ? (
+        <SameAsOther now={now} others={others} onClose={close} />
       ) : (
         <div class="keys beneath">
           {now.strips.length < 2 ? null : <Key onPress={() => setOpen("strips")}>{same.sameStrips}</Key>}
-          {!others ? null : <Key onPress={() => setOpen("fields")}>{same.sameFields}</Key>}
+          {!found.others ? null : <Key onPress={() => setOpen("fields")}>{same.sameFields}</Key>}
         </div>
       )}
     </section>
@@ -124,22 +130,22 @@ const Two = (props: {
 };
 
 /** Another field that is the same as this one. */
-const SameAsOther = (props: { readonly now: FieldNow; readonly onClose: () => void }) => {
-  const { records } = useHouse();
+const SameAsOther = (props: {
+  readonly now: FieldNow;
+  readonly others: readonly OtherField[];
+  readonly onClose: () => void;
+}) => {
   const words = useWordsWith(FIELD_WORDS);
   const same = useWordsOf(SAME_WORDS);
   const [to, setTo] = useState<RecordId<"field"> | null>(null);
   const about = useAboutField();
-  const own = props.now.same;
-  const others = useLive(() => readOthers(records, own), [own.ids.join(" ")]);
   // Two farms may each own a "Top Field".
   const farmOf = ({ farm }: OtherField): string => farm?.body.name ?? words.fields.noFarm;
-  if (others === undefined) return null;
   return (
     <>
       <Choice
         question={same.sameFieldWhich}
-        options={others.map((one) => ({
+        options={props.others.map((one) => ({
           value: one.same.field.id,
           label: fieldName(words, one.same.field),
           hint: `${farmOf(one)} · ${about(one)}`,
@@ -148,7 +154,7 @@ const SameAsOther = (props: { readonly now: FieldNow; readonly onClose: () => vo
         onChoose={setTo}
         column
       />
-      <Answer from={own.field.id} to={to} onClose={props.onClose} />
+      <Answer from={props.now.same.field.id} to={to} onClose={props.onClose} />
     </>
   );
 };
