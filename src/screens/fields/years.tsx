@@ -21,24 +21,24 @@ const MORE = 12;
 
 /** @param props.fields the field first, then all that are the same */
 export const FieldYears = (props: { readonly fields: readonly RecordId<"field">[] }) => {
-  const says = useWordsOf(YEARS_WORDS);
-  const begun = useAfterFrames(1);
-  return (
-    <section class="ruled field-years">
-      <h2>{says.title}</h2>
-      {begun ? <Read fields={props.fields} /> : <p>{says.working}</p>}
-    </section>
-  );
-};
-
-const Read = ({ fields }: { readonly fields: readonly RecordId<"field">[] }) => {
   const house = useHouse();
   const says = useWordsOf(YEARS_WORDS);
   const settings = house.settings.value;
+  const { fields } = props;
+  // Read at once, and drawn once the name of the field stands there.
   const now = useLastShown(useLive(() => readYears(house, settings, fields), [fields.join(" "), settings]));
+  const begun = useAfterFrames(1);
   const [field] = fields;
-  if (field === undefined) return null;
-  return now === undefined ? <p aria-busy="true">{says.working}</p> : <Years now={now} field={field} />;
+  return (
+    <section class="ruled field-years">
+      <h2>{says.title}</h2>
+      {begun && now !== undefined && field !== undefined ? (
+        <Years now={now} field={field} />
+      ) : (
+        <p aria-busy="true">{says.working}</p>
+      )}
+    </section>
+  );
 };
 
 const Years = ({ now, field }: { readonly now: YearsNow; readonly field: RecordId<"field"> }) => {
