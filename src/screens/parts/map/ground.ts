@@ -223,6 +223,8 @@ export const openGround = (element: HTMLElement, still: boolean, events: GroundE
     close: () => {
       closed = true;
       sized.disconnect();
+      // Leaflet 1.9.4 ends a zoom by a timer that outlives the map, and looks for its panes then.
+      Object.assign(map, { _animatingZoom: false });
       map.remove();
     },
   };
