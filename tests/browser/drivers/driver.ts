@@ -23,14 +23,18 @@ export interface Driver {
  * Asks again and again until the answer is yes. The asking is done from outside: a page whose policy
  * refuses text as code cannot be told to watch for itself.
  *
- * @param what said when the time is over
+ * @param what said when the time is over; a function is asked then
  * @param limitMs how long to ask, milliseconds
  */
-export async function until(what: string, ask: () => Promise<boolean>, limitMs = 30_000): Promise<void> {
+export async function until(
+  what: string | (() => string),
+  ask: () => Promise<boolean>,
+  limitMs = 30_000,
+): Promise<void> {
   const endMs = Date.now() + limitMs;
   while (!(await ask())) {
     if (Date.now() > endMs) {
-      throw new Error(`Waited ${limitMs} ms in vain: ${what}`);
+      throw new Error(`Waited ${limitMs} ms in vain: ${typeof what === "string" ? what : what()}`);
     }
     await new Promise((resolve) => setTimeout(resolve, 50));
   }

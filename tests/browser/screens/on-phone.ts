@@ -43,15 +43,17 @@ export const handsOn = ({ page, run }: ChromiumTab): Hands => ({
     }, address),
 });
 
-/** What is drawn, and where; empty while the screen is on its way. */
-const drawn = (): string => {
+/** What is drawn, and where; or what the screen still waits for. */
+const drawn = (): { readonly ready: boolean; readonly text: string } => {
   const app = document.querySelector("#app");
-  const ready = app?.querySelector("h1, h2") !== null && app?.querySelector("[aria-busy=true]") === null;
+  const waits = app?.querySelector("[aria-busy=true]");
+  if (waits !== null || app?.querySelector("h1, h2") === null)
+    return { ready: false, text: `waits for ${waits?.outerHTML ?? "a heading"} in ${app?.textContent}` };
   const boxes = [...document.querySelectorAll("a, button, input, h1, h2, h3")].map((one) => {
     const { x, y, width, height } = one.getBoundingClientRect();
     return [x, y, width, height].map(Math.round).join(" ");
   });
-  return ready ? `${boxes.join("\n")}\n${app?.textContent}` : "";
+  return { ready: true, text: `${boxes.join("\n")}\n${app?.textContent}` };
 };
 
 /** So long, and over so many looks, nothing may change: a slow machine takes longer from look to look. */
@@ -62,19 +64,25 @@ const STILL = { ms: 250, looks: 5 };
  * its own to wait for is waited for by them.
  */
 export const standsStill = async (driver: Driver, screen: string): Promise<void> => {
+  const startMs = Date.now();
   let before = "";
-  let sinceMs = Date.now();
+  let sinceMs = startMs;
   let looks = 0;
-  await until(`the screen ${screen} stands still`, async () => {
-    const now = await driver.run(drawn);
-    looks += 1;
-    if (now !== before) {
-      sinceMs = Date.now();
-      looks = 0;
-    }
-    before = now;
-    return now !== "" && looks >= STILL.looks && Date.now() - sinceMs > STILL.ms;
-  });
+  const seen: string[] = [];
+  await until(
+    () => `the screen ${screen} stands still. Seen last, with milliseconds:\n${seen.slice(-3).join("\n\n")}`,
+    async () => {
+      const { ready, text } = await driver.run(drawn);
+      looks += 1;
+      if (text !== before) {
+        sinceMs = Date.now();
+        looks = 0;
+        seen.push(`${sinceMs - startMs}: ${text}`);
+      }
+      before = text;
+      return ready && looks >= STILL.looks && Date.now() - sinceMs > STILL.ms;
+    },
+  );
 };
 
 /** Where something on a map lies once it has come to rest: a map is drawn anew while it finds its size. */
