@@ -8,13 +8,13 @@ import type { CoverWanted, FieldCover } from "../science/ground-cover/field-cove
 import { ReadFailed } from "../screens/parts/reader.ts";
 import type { ResultsDesk } from "../screens/parts/results-desk.ts";
 import type { Connection } from "../store/connection.ts";
-import { fieldToken, keptSummary } from "../store/field-states.ts";
+import { fieldToken, type Kept, type KeptUnder, keptSummary } from "../store/field-states.ts";
 import type {
+  KeepUnder,
   ResultsAnswer,
   ResultsJob,
   ResultsQuestion,
   ResultsTable,
-  Tokens,
 } from "./workers/results-talk.ts";
 
 const NO_WORKER: Problem["code"] = "results/no-worker";
@@ -55,23 +55,28 @@ const asker = (): Ask => {
 /** Ground cover came with the same message: it is drawn first, and this in a task of its own. */
 const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
-type ReadKept<T> = (field: RecordId<"field">, token: string) => Promise<T | undefined>;
+/** A result that was kept, with the type that its version of the science stands for. */
+interface KeptAs<T> extends Kept {
+  readonly value: T;
+}
+
+type ReadKept = (field: RecordId<"field">, under: KeptUnder) => Promise<Kept | undefined>;
 
 /**
  * What was kept is large, and several parts of a page ask for the same at once: it is read once for each state
- * of the field. What was not kept is asked for again.
+ * of the field. What was not kept, or is out of date, is asked for again.
  */
-const readOnce = <T>(read: ReadKept<T>): ReadKept<T> => {
-  let last: { readonly of: string; readonly found: Promise<T | undefined> } | undefined;
-  return (field, token) => {
-    const of = `${field} ${token}`;
+const readOnce = (read: ReadKept): ReadKept => {
+  let last: { readonly of: string; readonly found: Promise<Kept | undefined> } | undefined;
+  return (field, under) => {
+    const of = JSON.stringify([field, under.question, under.state]);
     if (last?.of === of) return last.found;
-    const now = { of, found: read(field, token) };
+    const now = { of, found: read(field, under) };
     last = now;
     const forget = (): void => {
       if (last === now) last = undefined;
     };
-    now.found.then((value) => value === undefined && forget(), forget);
+    now.found.then((kept) => kept?.upToDate !== true && forget(), forget);
     return now.found;
   };
 };
@@ -87,55 +92,60 @@ export const resultsDesk = (connection: Connection): ResultsDesk => {
     if (!result.ok) throw new ReadFailed(result.problem);
     return result.value;
   };
-  const tokensOf = async (
+  const underNow = async (
     fields: readonly RecordId<"field">[],
     { stoneCounts, target }: CoverWanted,
-  ): Promise<Tokens> => {
+  ): Promise<KeepUnder> => {
     // Read before the tests are: a result is then never taken for newer than it is.
     const state = got(await fieldToken(connection, fields));
-    return { cover: [state, stoneCounts, target].join(" "), others: state };
+    return { cover: { question: `${stoneCounts} ${target}`, state }, others: { question: "", state } };
   };
   const onceWorkedOut = (
     field: RecordId<"field">,
     fields: readonly RecordId<"field">[],
     wanted: CoverWanted,
-    tokens: Tokens,
+    keepUnder: KeepUnder,
   ): Promise<FieldResults> => {
-    const job = `${field} ${tokens.cover}`;
+    const job = JSON.stringify([field, keepUnder.cover]);
     const there = running.get(job);
     if (there !== undefined) return there;
-    const work = ask("field", { field, fields, wanted, keepUnder: tokens })
+    const work = ask("field", { field, fields, wanted, keepUnder })
       .then(got)
       .finally(() => running.delete(job));
     running.set(job, work);
     return work;
   };
-  const keptCover = readOnce(
-    async (field, token) =>
-      got(await keptSummary(connection, field, FIELD_COVER_VERSION, token)) as FieldCover | undefined,
-  );
-  const keptOthers = readOnce(
-    async (field, token) =>
-      got(await keptSummary(connection, field, HOLES_AND_RINGS_VERSION, token)) as HolesAndRings | undefined,
-  );
+  const keptIn = (science: string): ReadKept =>
+    readOnce(async (field, under) => got(await keptSummary(connection, field, science, under)));
+  const keptCover = keptIn(FIELD_COVER_VERSION);
+  const keptOthers = keptIn(HOLES_AND_RINGS_VERSION);
   return {
-    field: async (fields, wanted) => {
+    field: async (fields, wanted, meanwhile) => {
       const [field] = fields;
       if (field === undefined) return NO_COVER;
-      const tokens = await tokensOf(fields, wanted);
-      const kept = await keptCover(field, tokens.cover);
-      return kept ?? (await onceWorkedOut(field, fields, wanted, tokens)).cover;
+      const under = await underNow(fields, wanted);
+      const kept = (await keptCover(field, under.cover)) as KeptAs<FieldCover> | undefined;
+      if (kept?.upToDate) return kept.value;
+      const work = onceWorkedOut(field, fields, wanted, under);
+      if (kept !== undefined) meanwhile?.(kept.value);
+      return (await work).cover;
     },
-    all: async (fields, wanted) => {
+    all: async (fields, wanted, meanwhile) => {
       const [field] = fields;
       if (field === undefined) return { cover: NO_COVER, ...NO_HOLES_OR_RINGS };
-      const tokens = await tokensOf(fields, wanted);
-      const [cover, others] = await Promise.all([
-        keptCover(field, tokens.cover),
-        keptOthers(field, tokens.others),
-      ]);
-      if (cover !== undefined && others !== undefined) return { cover, ...others };
-      const results = await onceWorkedOut(field, fields, wanted, tokens);
+      const under = await underNow(fields, wanted);
+      const [cover, others] = (await Promise.all([
+        keptCover(field, under.cover),
+        keptOthers(field, under.others),
+      ])) as [KeptAs<FieldCover> | undefined, KeptAs<HolesAndRings> | undefined];
+      const kept =
+        cover === undefined || others === undefined
+          ? undefined
+          : { value: { cover: cover.value, ...others.value }, upToDate: cover.upToDate && others.upToDate };
+      if (kept?.upToDate) return kept.value;
+      const work = onceWorkedOut(field, fields, wanted, under);
+      if (kept !== undefined) meanwhile?.(kept.value);
+      const results = await work;
       await nextTask();
       return results;
     },

@@ -56,35 +56,54 @@ export const fieldToken = (
     return ok(states.map((state) => `${state?.last ?? ""}+${state?.updates ?? 0}`).join(" "));
   });
 
+/** What a result that is kept rests on. */
+export interface KeptUnder {
+  /** What was asked; an answer to another question is no use. */
+  readonly question: string;
+  /** `fieldToken` of the field. */
+  readonly state: string;
+}
+
+/** A result that was kept. */
+export interface Kept {
+  readonly value: unknown;
+  /** False when something of the field changed since: it must be worked out again. */
+  readonly upToDate: boolean;
+}
+
+const asked = ({ question }: KeptUnder): string => `${JSON.stringify(question)} `;
+const tokenOf = (under: KeptUnder): string => `${asked(under)}${under.state}`;
+
 /**
- * A result that was kept.
+ * A result that was kept, also one from before the last change.
  *
  * @param science version of the science that worked it out
- * @param token of the field now; a result kept under another one is out of date
- * @returns the value, or undefined when it must be worked out
+ * @param under the question, and the state of the field now
+ * @returns undefined when nothing was kept that answers this question
  */
 export const keptSummary = (
   connection: Connection,
   field: RecordId<"field">,
   science: string,
-  token: string,
-): Promise<Result<unknown>> =>
+  under: KeptUnder,
+): Promise<Result<Kept | undefined>> =>
   connection.use(async (db) => {
     const row = await db.get("summaries", [field, science]);
-    return ok(row?.token === token ? row.value : undefined);
+    if (row === undefined || !row.token.startsWith(asked(under))) return ok(undefined);
+    return ok({ value: row.value, upToDate: row.token === tokenOf(under) });
   });
 
-/** Keeps a result until the field changes. Losing it loses nothing, so it does not wait for the disk. */
+/** Keeps a result until the next one. Losing it loses nothing, so it does not wait for the disk. */
 export const keepSummary = (
   connection: Connection,
   field: RecordId<"field">,
   science: string,
-  token: string,
+  under: KeptUnder,
   value: unknown,
 ): Promise<Result<undefined>> =>
   connection.use((db) =>
     inTransaction(db, ["summaries"], "relaxed", (tx) => {
-      tx.put("summaries", { field, science, token, value });
+      tx.put("summaries", { field, science, token: tokenOf(under), value });
       return ok(undefined);
     }),
   );

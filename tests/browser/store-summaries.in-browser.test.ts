@@ -10,9 +10,11 @@ afterEach(() => vi.restoreAllMocks());
 const connected = async () => need(await connect({ tell: listening().tell, name: freshName() }));
 type Connected = Awaited<ReturnType<typeof connected>>;
 
+const UNDER = { question: "75", state: "1" };
+
 const keep = async (connection: Connected, science: string, count = 1): Promise<void> => {
   for (let n = 0; n < count; n++)
-    need(await keepSummary(connection, newId("field"), science, "token", { value: n }));
+    need(await keepSummary(connection, newId("field"), science, UNDER, { value: n }));
 };
 
 /** How many rows there are of each version. */

@@ -225,10 +225,15 @@ test("a field's token changes with every write that its results rest on, and onl
     tokens.push(await token());
   };
   await write1(lineCommands(sample));
-  need(await keepSummary(connection, sample.field, "1", tokens.at(-1) ?? "", { cover: 60 }));
-  expect(need(await keptSummary(connection, sample.field, "1", await token()))).toEqual({ cover: 60 });
+  const kept = async (question: string) =>
+    need(await keptSummary(connection, sample.field, "1", { question, state: await token() }));
+  const state = tokens.at(-1) ?? "";
+  need(await keepSummary(connection, sample.field, "1", { question: "75", state }, { cover: 60 }));
+  expect(await kept("75")).toEqual({ value: { cover: 60 }, upToDate: true });
   await write1([mark(sample.line, "bare")]);
-  expect(need(await keptSummary(connection, sample.field, "1", await token()))).toBeUndefined();
+  expect(await kept("75")).toEqual({ value: { cover: 60 }, upToDate: false });
+  // Not even the beginning of another question is the same question.
+  for (const other of ["7", "75 80", ""]) expect(await kept(other)).toBeUndefined();
   // A rope lies in no field, and its spacing enters every field's results.
   await write1([write(newId("kit"), { type: "rope", name: "A", marks: 100, spacingM: 0.3 })]);
   await write1([{ op: "erase", id: sample.line }]);

@@ -5,11 +5,12 @@ import type { Result } from "../../record/result.ts";
 import type { FieldResults } from "../../science/field-results.ts";
 import type { CoverWanted } from "../../science/ground-cover/field-cover.ts";
 import type { GroundStated, RingForSpecialist } from "../../science/infiltration/ring-for-specialist.ts";
+import type { KeptUnder } from "../../store/field-states.ts";
 
 /** What results are kept under: worms and soak-in do not depend on what counts as ground cover. */
-export interface Tokens {
-  readonly cover: string;
-  readonly others: string;
+export interface KeepUnder {
+  readonly cover: KeptUnder;
+  readonly others: KeptUnder;
 }
 
 /** What the page may ask for, and what it gets. */
@@ -20,7 +21,7 @@ export interface ResultsTable {
       /** The field and all that are the same. */
       readonly fields: readonly RecordId<"field">[];
       readonly wanted: CoverWanted;
-      readonly keepUnder: Tokens;
+      readonly keepUnder: KeepUnder;
     };
     readonly gives: FieldResults;
   };

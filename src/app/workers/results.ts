@@ -58,5 +58,7 @@ const sweepOnce = async (): Promise<void> => {
 addEventListener("message", ({ data }: MessageEvent<ResultsQuestion>) => {
   void answer(data)
     .then((said) => postMessage({ n: data.n, answer: said } satisfies ResultsAnswer))
-    .then(sweepOnce);
+    .then(sweepOnce)
+    // The page hears of it and tells whoever asked, who would wait for ever.
+    .catch(reportError);
 });

@@ -5,13 +5,15 @@ import type { Catalogue } from "../catalogue.ts";
 import { groundName } from "../parts/ground-name.ts";
 import type { House } from "../parts/house.ts";
 import type { Listed } from "../parts/reader.ts";
-import { wantedBy } from "../parts/results-desk.ts";
+import { wantedBy, whileItLasts } from "../parts/results-desk.ts";
 import { sameStrip } from "../parts/same-field.ts";
 import type { Settings } from "../parts/settings.ts";
 import { besides, stripsOf } from "./strips-by-id.ts";
 
 export interface CoverNow {
   readonly cover: FieldCover;
+  /** False: these are the results from before the last change, and the new ones are being worked out. */
+  readonly upToDate: boolean;
   /** The newest finding of each strip. */
   readonly newest: ReadonlyMap<RecordId<"strip">, StripOnDay>;
   /** Strips by id, deleted ones too: their lines stay in the results. */
@@ -20,31 +22,42 @@ export interface CoverNow {
 
 const isStrip = (id: RecordId): id is RecordId<"strip"> => kindOf(id) === "strip";
 
-/** Reads the ground cover of a field. */
+/**
+ * Reads the ground cover of a field.
+ *
+ * @param meanwhile gets what was found before the last change while the new results are worked out
+ */
 export const readCover = async (
   { records, results }: House,
   settings: Settings,
   ids: readonly RecordId<"field">[],
+  meanwhile: (before: CoverNow) => void,
 ): Promise<CoverNow> => {
-  const [cover, joins, living] = await Promise.all([
-    results.field(ids, wantedBy(settings)),
-    records.joins(),
-    stripsOf(records, ids),
-  ]);
-  const newest = new Map<RecordId<"strip">, StripOnDay>();
-  for (const one of cover.onDays) if (one.cover.ok && !newest.has(one.strip)) newest.set(one.strip, one);
-  // Results stand under the strip that others were joined to; when that one is deleted, another is listed.
-  const stripOf = sameStrip(joins);
-  for (const id of joins.flatMap(({ from, to }) => [from, to]).filter(isStrip)) {
-    const found = newest.get(stripOf(id));
-    if (found !== undefined) newest.set(id, found);
-  }
-  const strips = await besides(
-    records,
-    living,
-    cover.onDays.map(({ strip }) => strip),
+  const around = Promise.all([records.joins(), stripsOf(records, ids)]);
+  const now = async (cover: FieldCover, upToDate: boolean): Promise<CoverNow> => {
+    const [joins, living] = await around;
+    const newest = new Map<RecordId<"strip">, StripOnDay>();
+    for (const one of cover.onDays) if (one.cover.ok && !newest.has(one.strip)) newest.set(one.strip, one);
+    // Results stand under the strip that others were joined to; when that one is deleted, another is listed.
+    const stripOf = sameStrip(joins);
+    for (const id of joins.flatMap(({ from, to }) => [from, to]).filter(isStrip)) {
+      const found = newest.get(stripOf(id));
+      if (found !== undefined) newest.set(id, found);
+    }
+    const strips = await besides(
+      records,
+      living,
+      cover.onDays.map(({ strip }) => strip),
+    );
+    return { cover, upToDate, newest, strips };
+  };
+  const cover = results.field(
+    ids,
+    wantedBy(settings),
+    whileItLasts((before) => now(before, false), meanwhile),
   );
-  return { cover, newest, strips };
+  const [, found] = await Promise.all([around, cover]);
+  return now(found, true);
 };
 
 /** The name of the ground of a test: of its strip, with the word that it was deleted, or of the old-grass spot. */

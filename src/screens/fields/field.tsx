@@ -17,7 +17,7 @@ import { Brought, Typed, useForget, useKeeping, useTyped } from "../parts/typed.
 import { typedHere } from "../parts/typed-store.ts";
 import { todaysVisit } from "../parts/visits.ts";
 import { FieldGround } from "./boundary-ground.tsx";
-import { readCover } from "./cover-model.ts";
+import { type CoverNow, readCover } from "./cover-model.ts";
 import { Details } from "./details.tsx";
 import { type FarmChoice, Farms, farmChoice } from "./farms.tsx";
 import { LINES_AT_ONCE, Lines, Unfinished } from "./lines.tsx";
@@ -42,10 +42,13 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
   const now = useLastShown(useLive(() => readField(house.records, props.field, most), [props.field, most]));
   const ids = now?.same.ids.join(" ") ?? "";
   // The results come by themselves: the page does not wait for them.
-  const found = useLive(
-    async () => (now === undefined || now === null ? undefined : readCover(house, settings, now.same.ids)),
+  const found = useLive<CoverNow | undefined>(
+    async (meanwhile) =>
+      now === undefined || now === null ? undefined : readCover(house, settings, now.same.ids, meanwhile),
     [ids, settings],
   );
+  // What was left undone is not said by results that may not know that it was done since.
+  const sure = found?.upToDate === true ? found : undefined;
   const back = href({ at: "fields" });
   if (now === undefined || now === null || now.same.field.deleted)
     return (
@@ -75,8 +78,8 @@ export const FieldScreen = (props: { readonly field: RecordId<"field"> }) => {
       <FieldYears fields={now.same.ids} />
       <FieldTimeline field={now.same.field.id} />
       <FieldPhotos fields={now.same.ids} />
-      <Lines now={now} found={found} onMore={() => setMost(most + LINES_AT_ONCE)} />
-      <Unfinished found={found} />
+      <Lines now={now} found={sure} onMore={() => setMost(most + LINES_AT_ONCE)} />
+      <Unfinished found={sure} />
       <Details same={now.same} />
       <Places same={now.same} />
       <SameThing now={now} />

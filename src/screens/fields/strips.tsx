@@ -14,10 +14,11 @@ import { href } from "../parts/route.ts";
 import { STRIP_FORM, StripForm } from "../parts/strip-form.tsx";
 import { forgetTyped, typedHere } from "../parts/typed-store.ts";
 import { TONGUE } from "../parts/words.common.ts";
-import { useWordsWith } from "../parts/words-of.ts";
+import { useWordsOf, useWordsWith } from "../parts/words-of.ts";
 import type { CoverNow } from "./cover-model.ts";
 import { type FieldNow, remove, writeStrip } from "./model.ts";
 import { FIELD_WORDS, type FieldWords } from "./words.ts";
+import { YEARS_WORDS, type YearsWords } from "./years-words.ts";
 
 /** Strips shown before "show more". */
 const AT_ONCE = 20;
@@ -33,7 +34,7 @@ export const Strips = (props: { readonly now: FieldNow; readonly found: CoverNow
   const row = (strip: Listed<"strip">) => {
     if (editing === strip.id) return <WriteStrip field={strip.body.field} strip={strip} onClose={close} />;
     if (changing) return <StripToChange strip={strip} onChange={() => setEditing(strip.id)} />;
-    return <StripRow strip={strip} newest={found?.newest.get(strip.id)} known={found !== undefined} />;
+    return <StripRow strip={strip} found={found} />;
   };
   return (
     <section class="ruled">
@@ -78,14 +79,25 @@ const aboutStrip = (words: Catalogue & FieldWords, { body }: Listed<"strip">): s
     ...(body.rep === null ? [] : [words.fields.rep(body.rep)]),
   ].join(" · ");
 
+const foundLast = (
+  words: Catalogue & FieldWords & YearsWords,
+  now: CoverNow | undefined,
+  newest: StripOnDay | undefined,
+): string => {
+  if (now === undefined) return "";
+  if (!now.upToDate) return words.changeToCome;
+  if (newest?.cover.ok !== true) return words.fields.neverVisited;
+  const { value } = newest.cover;
+  const day = writeDay(newest.day, words.common.tongue);
+  return [rangeWords(words, value), words.common.lines(value.n), day].join(" · ");
+};
+
 /** A strip with what was found on it last. The value's place is kept until it comes. */
-const StripRow = (props: {
-  readonly strip: Listed<"strip">;
-  readonly newest: StripOnDay | undefined;
-  readonly known: boolean;
-}) => {
+const StripRow = (props: { readonly strip: Listed<"strip">; readonly found: CoverNow | undefined }) => {
   const words = useWordsWith(FIELD_WORDS);
-  const { strip, newest, known } = props;
+  const says = useWordsOf(YEARS_WORDS);
+  const { strip } = props;
+  const newest = props.found?.newest.get(strip.id);
   const found = newest?.cover.ok === true ? newest.cover.value : null;
   const about = aboutStrip(words, strip);
   const inside = (
@@ -93,17 +105,7 @@ const StripRow = (props: {
       <span>
         <b>{stripName(words, strip)}</b>
         {about === "" ? null : <small>{about}</small>}
-        <small class="found-last">
-          {found === null || newest === undefined
-            ? known
-              ? words.fields.neverVisited
-              : ""
-            : [
-                rangeWords(words, found),
-                words.common.lines(found.n),
-                writeDay(newest.day, words.common.tongue),
-              ].join(" · ")}
-        </small>
+        <small class="found-last">{foundLast({ ...words, ...says }, props.found, newest)}</small>
       </span>
       <span class="value">
         {found === null ? null : (

@@ -7,7 +7,7 @@ import type { StripOnDay } from "../../science/ground-cover/field-cover.ts";
 import type { SoakedOnDay } from "../../science/infiltration/soaked-of-field.ts";
 import type { House } from "../parts/house.ts";
 import type { Listed } from "../parts/reader.ts";
-import { wantedBy } from "../parts/results-desk.ts";
+import { wantedBy, whileItLasts } from "../parts/results-desk.ts";
 import { sameStrip } from "../parts/same-field.ts";
 import type { Settings } from "../parts/settings.ts";
 import { visitsOf } from "../parts/visits.ts";
@@ -119,6 +119,8 @@ export const yearsFound = (
 
 /** Everything that the part shows. */
 export interface YearsNow {
+  /** False: these are the results from before the last change, and the new ones are being worked out. */
+  readonly upToDate: boolean;
   readonly years: readonly YearFound[];
   /** Strips by id, deleted ones too: their results stay. */
   readonly strips: ReadonlyMap<RecordId<"strip">, Listed<"strip">>;
@@ -136,33 +138,44 @@ const isStrip = (id: RecordId): id is RecordId<"strip"> => kindOf(id) === "strip
  * Reads the results of a field.
  *
  * @param fields the field first, then all that are the same
+ * @param meanwhile gets what was found before the last change while the new results are worked out
  */
 export const readYears = async (
   { records, results }: House,
   settings: Settings,
   fields: readonly RecordId<"field">[],
+  meanwhile: (before: YearsNow) => void,
 ): Promise<YearsNow> => {
-  const [found, visits, joins, living, ...papers] = await Promise.all([
-    results.all(fields, wantedBy(settings)),
+  const around = Promise.all([
     visitsOf(records, fields),
     records.joins(),
     stripsOf(records, fields),
-    ...fields.map((id) => records.list({ field: id, kind: "earlier" })),
+    Promise.all(fields.map((id) => records.list({ field: id, kind: "earlier" }))),
   ]);
-  const years = yearsFound(
-    found,
-    papers.flat().map(({ id, body }) => ({ ...body, id })),
-    saidYears(visits),
-    sameStrip(joins),
+  const now = async (found: FieldResults, upToDate: boolean): Promise<YearsNow> => {
+    const [visits, joins, living, papers] = await around;
+    const years = yearsFound(
+      found,
+      papers.flat().map(({ id, body }) => ({ ...body, id })),
+      saidYears(visits),
+      sameStrip(joins),
+    );
+    const ids = new Set(
+      years.flatMap(({ strips }) =>
+        strips.flatMap(({ strip }) => (strip === null || strip === OLD_GRASS ? [] : [strip])),
+      ),
+    );
+    const [strips, spots] = await Promise.all([
+      besides(records, living, [...ids].filter(isStrip)),
+      records.many(spotsIn(found)),
+    ]);
+    return { upToDate, years, strips, spots };
+  };
+  const all = results.all(
+    fields,
+    wantedBy(settings),
+    whileItLasts((before) => now(before, false), meanwhile),
   );
-  const ids = new Set(
-    years.flatMap(({ strips }) =>
-      strips.flatMap(({ strip }) => (strip === null || strip === OLD_GRASS ? [] : [strip])),
-    ),
-  );
-  const [strips, spots] = await Promise.all([
-    besides(records, living, [...ids].filter(isStrip)),
-    records.many(spotsIn(found)),
-  ]);
-  return { years, strips, spots };
+  const [, found] = await Promise.all([around, all]);
+  return now(found, true);
 };

@@ -26,13 +26,18 @@ export const FieldYears = (props: { readonly fields: readonly RecordId<"field">[
   const settings = house.settings.value;
   const { fields } = props;
   // Read at once, and drawn once the name of the field stands there.
-  const now = useLastShown(useLive(() => readYears(house, settings, fields), [fields.join(" "), settings]));
+  const now = useLastShown(
+    useLive<YearsNow>(
+      (meanwhile) => readYears(house, settings, fields, meanwhile),
+      [fields.join(" "), settings],
+    ),
+  );
   const begun = useAfterFrames(1);
   const [field] = fields;
   return (
     <section class="ruled field-years">
       <h2>{says.title}</h2>
-      {begun && now !== undefined && field !== undefined ? (
+      {begun && now !== undefined && field !== undefined && (now.upToDate || now.years.length > 0) ? (
         <Years now={now} field={field} />
       ) : (
         <p aria-busy="true">{says.working}</p>
@@ -47,6 +52,7 @@ const Years = ({ now, field }: { readonly now: YearsNow; readonly field: RecordI
   const [newest] = now.years;
   const [turned, setTurned] = useState<ReadonlySet<string>>(new Set());
   const charted = useAfterFrames(1);
+  const [wasBehind] = useState(!now.upToDate);
   if (newest === undefined)
     return (
       <>
@@ -63,6 +69,12 @@ const Years = ({ now, field }: { readonly now: YearsNow; readonly field: RecordI
   };
   return (
     <>
+      {wasBehind ? (
+        // It stays where it once stood: nothing below may move when the new results come.
+        <p class="aside" role="status" aria-busy={!now.upToDate}>
+          {now.upToDate ? says.changeCame : says.changeToCome}
+        </p>
+      ) : null}
       {now.years.map((year) =>
         isOpen(year) ? (
           <Year key={keyOf(year)} year={year} now={now} field={field} onClose={() => turn(year)} />

@@ -7,13 +7,14 @@ import { ReadFailed } from "./reader.ts";
 /**
  * Runs a query now and after every change of records.
  *
- * @param query reads from the store; a newer run makes the answer of an older one void
+ * @param query reads from the store; a newer run makes the answer of an older one void. It may hand over what was
+ *   true before the last change: that is shown where nothing stands yet
  * @param by what the query depends on besides records
  * @param concerns whether a change is worth running again for; every change when left out
  * @returns the latest answer, undefined before the first; while another one is on its way the old one stays
  */
 export const useLive = <T>(
-  query: () => Promise<T>,
+  query: (meanwhile: (before: T) => void) => Promise<T>,
   by: readonly unknown[],
   concerns: (changed: Changed) => boolean = () => true,
 ): T | undefined => {
@@ -26,7 +27,10 @@ export const useLive = <T>(
       latest += 1;
       const mine = latest;
       try {
-        const value = await query();
+        const value = await query((before) => {
+          if (!over && mine === latest)
+            setAnswer((now) => (now?.value === undefined ? { value: before } : now));
+        });
         if (!over && mine === latest) setAnswer({ value });
       } catch (error) {
         if (!(error instanceof ReadFailed)) throw error;

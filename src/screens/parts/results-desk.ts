@@ -15,10 +15,19 @@ export interface ResultsDesk {
    * Ground cover of a field. Rejects with `ReadFailed` when the store cannot answer.
    *
    * @param fields the field first, then all that are the same
+   * @param meanwhile gets the results from before the last change, if any were kept, while new ones are worked out
    */
-  readonly field: (fields: readonly RecordId<"field">[], wanted: CoverWanted) => Promise<FieldCover>;
+  readonly field: (
+    fields: readonly RecordId<"field">[],
+    wanted: CoverWanted,
+    meanwhile?: (before: FieldCover) => void,
+  ) => Promise<FieldCover>;
   /** The same with worms and soak-in. */
-  readonly all: (fields: readonly RecordId<"field">[], wanted: CoverWanted) => Promise<FieldResults>;
+  readonly all: (
+    fields: readonly RecordId<"field">[],
+    wanted: CoverWanted,
+    meanwhile?: (before: FieldResults) => void,
+  ) => Promise<FieldResults>;
   /** Sums of these lines, in the order asked for. Rejects with `ReadFailed` when the store cannot answer. */
   readonly lines: (asked: readonly LineAsked[]) => Promise<readonly LineSums[]>;
   /** Curves and conductivities of one ring, under what was stated of its ground. */
@@ -30,3 +39,12 @@ export const wantedBy = ({ stonesCount, targetPercent }: Settings): CoverWanted 
   stoneCounts: stonesCount,
   target: targetPercent === null ? null : targetPercent / 100,
 });
+
+/**
+ * Hands results from before the last change on, with what a page reads beside them. What cannot be read is told by
+ * whoever waits for the new ones.
+ */
+export const whileItLasts =
+  <Results, Now>(read: (before: Results) => Promise<Now>, meanwhile: (before: Now) => void) =>
+  (before: Results): void =>
+    void read(before).then(meanwhile, () => undefined);
