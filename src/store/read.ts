@@ -77,16 +77,22 @@ export const readColumns = (
 /** From this many on, reading all rows between the first and the last id beats asking for each. */
 const MANY = 200;
 
+/** Rows read in one transaction: a touch on a line waits for no more than these. */
+const AT_ONCE = 200;
+
 const entriesRows = async (db: Database, ids: readonly RecordId[]): Promise<readonly EntriesRow[]> => {
   const sorted = [...new Set(ids)].sort();
-  const [first, last] = [sorted[0], sorted.at(-1)];
-  if (first === undefined || last === undefined) return [];
-  const { store } = db.transaction("entries");
-  const span = IDBKeyRange.bound(first, last);
-  if (sorted.length >= MANY && (await store.count(span)) < sorted.length * 4) {
-    const wanted = new Set(sorted);
-    return (await store.getAll(span)).filter(({ id }) => wanted.has(id));
+  const spanOf = (part: readonly RecordId[]): IDBKeyRange => IDBKeyRange.bound(part[0], part.at(-1));
+  const together = sorted.length >= MANY && (await db.count("entries", spanOf(sorted))) < sorted.length * 4;
+  const wanted = new Set(sorted);
+  const rows: EntriesRow[] = [];
+  for (let at = 0; at < sorted.length; at += AT_ONCE) {
+    const part = sorted.slice(at, at + AT_ONCE);
+    const { store } = db.transaction("entries");
+    const found = together
+      ? await store.getAll(spanOf(part))
+      : await Promise.all(part.map((id) => store.get(id)));
+    for (const row of found) if (row !== undefined && wanted.has(row.id)) rows.push(row);
   }
-  const rows = await Promise.all(sorted.map((id) => store.get(id)));
-  return rows.filter((row) => row !== undefined);
+  return rows;
 };

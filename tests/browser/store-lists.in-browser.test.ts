@@ -4,7 +4,7 @@ import { type Connection, connect } from "../../src/store/connection.ts";
 import { counts, list, listDeleted, listJoins } from "../../src/store/list.ts";
 import { getMeta, type MetaKey, setMeta, settleMeta } from "../../src/store/meta.ts";
 import { pages } from "../../src/store/pages.ts";
-import { readEntries, readHeaders } from "../../src/store/read.ts";
+import { readColumns, readEntries, readHeaders } from "../../src/store/read.ts";
 import {
   countStaged,
   dropStaged,
@@ -62,6 +62,29 @@ test("holds one kind of what belongs to a visit: a guess does as well as a test"
   expect(idsOf(need(await list(connection, tests, { newestFirst: true })))).toEqual([here.line]);
   expect(idsOf(need(await list(connection, tests, { newestFirst: true, limit: 1 })))).toEqual([here.line]);
   expect(idsOf(need(await list(connection, { visit, kind: "guess" })))).toEqual([guess]);
+});
+
+test("a touch on a line does not wait until the entries of a thousand lines are read", async () => {
+  const connection = await connected();
+  const sample = sampleLine();
+  const lines = Array.from({ length: 1000 }, () => newId("observation"));
+  need(await applyCommands(connection, lineCommands(sample)));
+  for (let at = 0; at < lines.length; at += 250)
+    need(
+      await applyCommands(
+        connection,
+        lines.slice(at, at + 250).flatMap((line) => [write(line, lineBody(sample)), mark(line, "bare")]),
+      ),
+    );
+  const order: string[] = [];
+  const read = readColumns(connection, lines).then((columns) => {
+    order.push("read");
+    return need(columns);
+  });
+  need(await applyCommands(connection, [mark(sample.line, "residue")]));
+  order.push("touch");
+  expect([...(await read).keys()].sort()).toEqual([...lines].sort());
+  expect(order).toEqual(["touch", "read"]);
 });
 
 test("lists by kind, field, visit and strip hold what belongs there, in the order of time", async () => {
