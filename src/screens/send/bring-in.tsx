@@ -6,6 +6,7 @@ import type { FileProgress, Preview } from "../parts/files-desk.ts";
 import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
+import { workAhead } from "../parts/work-ahead.ts";
 import { FilePreview } from "./preview.tsx";
 import { Progress } from "./progress.tsx";
 import { SEND_WORDS } from "./words.ts";
@@ -69,6 +70,7 @@ export const BringIn = () => {
     }
     const { name, new: added, changed, photos } = brought.value;
     idle(words.done(name, added, changed, photos));
+    void workAhead(house);
   };
   const leave = async (preview: Preview) => {
     waits.current = null;

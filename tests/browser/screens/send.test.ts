@@ -87,10 +87,28 @@ it("shows what a file would do, and leaves it without a trace", async () => {
   await here.reads("No record has two versions, and no mark has two answers.");
 });
 
+/** How many results of fields are kept. */
+const keptResults = (phone: OnPhone): Promise<number> =>
+  phone.chromium.run(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const opening = indexedDB.open("mulchmark");
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const counting = opening.result.transaction("summaries").objectStore("summaries").count();
+          counting.onsuccess = () => resolve(counting.result);
+          opening.result.close();
+        };
+      }),
+  );
+
 it("brings it in; both versions stand side by side until one is kept", async () => {
   await choose(here, copy);
+  expect(await keptResults(here)).toBe(0);
   await here.touch("Bring in");
   await here.reads(/Brought in .*: 0 records new, 1 changed, 0 photos\./);
+  // Ground cover, and holes with rings, of its one field: whoever opens it finds them worked out.
+  await expect.poll(() => keptResults(here)).toBe(2);
   await here.goTo("#/two-versions");
   await here.reads("R1 here");
   await here.reads("R1 there");
