@@ -9,6 +9,7 @@ import type { Connection } from "../store/connection.ts";
 import { getMeta } from "../store/meta.ts";
 import { readRecord } from "../store/read.ts";
 import { DEVICE } from "./meta-keys.ts";
+import { steadyWorker } from "./steady-worker.ts";
 import { APP_VERSION } from "./version.ts";
 import type { FileAnswer, FileJobName, FileJobTable, FileQuestion } from "./workers/files-talk.ts";
 
@@ -19,29 +20,26 @@ interface Waiting {
   readonly answer: (answer: Result<never>) => void;
 }
 
-/** Asks the worker, which starts at the first question, and again after it broke. */
 const asker = () => {
-  let worker: Worker | undefined;
   let last = 0;
   const waiting = new Map<number, Waiting>();
-  const start = (): Worker => {
-    const started = new Worker(new URL("./workers/files.ts", import.meta.url), { type: "module" });
-    started.addEventListener("message", ({ data }: MessageEvent<FileAnswer>) => {
-      const asked = waiting.get(data.n);
-      if ("progress" in data) asked?.onProgress(data.progress);
-      else {
-        waiting.delete(data.n);
-        asked?.answer(data.answer as Result<never>);
-      }
-    });
-    started.addEventListener("error", () => {
-      started.terminate();
-      worker = undefined;
-      for (const { answer } of waiting.values()) answer(failed("exchange/no-worker"));
-      waiting.clear();
-    });
-    return started;
-  };
+  const post = steadyWorker<FileQuestion, FileAnswer>(
+    () => new Worker(new URL("./workers/files.ts", import.meta.url), { type: "module" }),
+    {
+      answer: (said) => {
+        const asked = waiting.get(said.n);
+        if ("progress" in said) asked?.onProgress(said.progress);
+        else {
+          waiting.delete(said.n);
+          asked?.answer(said.answer as Result<never>);
+        }
+      },
+      broke: () => {
+        for (const { answer } of waiting.values()) answer(failed("exchange/no-worker"));
+        waiting.clear();
+      },
+    },
+  );
   return <J extends FileJobName>(
     job: J,
     wants: FileJobTable[J]["wants"],
@@ -49,11 +47,9 @@ const asker = () => {
     signal?: AbortSignal,
   ): Promise<Result<FileJobTable[J]["gives"]>> =>
     new Promise((resolve) => {
-      worker ??= start();
-      const asked = worker;
       last += 1;
       const n = last;
-      const stop = (): void => asked.postMessage({ n, job: "stop" } satisfies FileQuestion);
+      const stop = (): void => post({ n, job: "stop" });
       waiting.set(n, {
         onProgress,
         answer: (answer) => {
@@ -61,7 +57,7 @@ const asker = () => {
           resolve(answer);
         },
       });
-      asked.postMessage({ n, job, wants } as FileQuestion);
+      post({ n, job, wants } as FileQuestion);
       if (signal?.aborted === true) stop();
       else signal?.addEventListener("abort", stop);
     });

@@ -9,6 +9,7 @@ import { ReadFailed } from "../screens/parts/reader.ts";
 import type { ResultsDesk } from "../screens/parts/results-desk.ts";
 import type { Connection } from "../store/connection.ts";
 import { fieldToken, type Kept, type KeptUnder, keptSummary } from "../store/field-states.ts";
+import { steadyWorker } from "./steady-worker.ts";
 import type {
   KeepUnder,
   ResultsAnswer,
@@ -24,31 +25,27 @@ type Ask = <J extends ResultsJob>(
   wants: ResultsTable[J]["wants"],
 ) => Promise<Result<ResultsTable[J]["gives"]>>;
 
-/** A worker that starts at the first question, and again after it broke. */
 const asker = (): Ask => {
-  let worker: Worker | undefined;
   let last = 0;
   const waiting = new Map<number, (answer: Result<never>) => void>();
-  const start = (): Worker => {
-    const started = new Worker(new URL("./workers/results.ts", import.meta.url), { type: "module" });
-    started.addEventListener("message", ({ data }: MessageEvent<ResultsAnswer>) => {
-      waiting.get(data.n)?.(data.answer as Result<never>);
-      waiting.delete(data.n);
-    });
-    started.addEventListener("error", () => {
-      started.terminate();
-      worker = undefined;
-      for (const answer of waiting.values()) answer(failed(NO_WORKER));
-      waiting.clear();
-    });
-    return started;
-  };
+  const post = steadyWorker<ResultsQuestion, ResultsAnswer>(
+    () => new Worker(new URL("./workers/results.ts", import.meta.url), { type: "module" }),
+    {
+      answer: ({ n, answer }) => {
+        waiting.get(n)?.(answer as Result<never>);
+        waiting.delete(n);
+      },
+      broke: () => {
+        for (const answer of waiting.values()) answer(failed(NO_WORKER));
+        waiting.clear();
+      },
+    },
+  );
   return (job, wants) =>
     new Promise((resolve) => {
-      worker ??= start();
       last += 1;
       waiting.set(last, resolve);
-      worker.postMessage({ n: last, job, wants } as ResultsQuestion);
+      post({ n: last, job, wants } as ResultsQuestion);
     });
 };
 

@@ -43,6 +43,4 @@ export const scienceWords: Readonly<Record<string, string>> = {
   "science/too-few-samples": "Too few readings to give a range: it needs {needs}, there {has|is|are} {has}.",
   "science/too-many-lines":
     "More than {most} lines would be needed: a rope with more marks helps more than another line.",
-  "results/no-worker":
-    "The results could not be worked out just now. Every reading is safe; open this page once more.",
 };

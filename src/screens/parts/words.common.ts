@@ -104,6 +104,8 @@ export const problemWords: Readonly<Record<string, string>> = {
     "What was written there cannot be kept, and nothing was changed. Write it shorter, in plain letters and digits, and try again.",
   "record/from-the-future":
     "This was made by a newer Mulchmark: it needs version {needs} of {kind}, this one knows {knows}. Nothing was changed. Update Mulchmark, then try again.",
+  "results/no-worker":
+    "The results could not be worked out just now. Every reading is safe; open this page once more.",
   "store/queue-full": "One moment: the touches before are still being written down.",
   "record/forbidden-key": "A record holds something that could do harm ({key}). It was not taken.",
   "record/too-deep": "A record is built as none of Mulchmark's is. It was not taken.",
