@@ -1,6 +1,7 @@
 import { resolve } from "node:path";
 import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
+import { WAIT_MS } from "./browser/drivers/driver.ts";
 import { chromiumArguments } from "./run/find-browser.mjs";
 
 const root = resolve(import.meta.dirname, "..");
@@ -9,10 +10,10 @@ const inBrowser = ["tests/**/*.in-browser.test.{ts,tsx}"];
 const oneAtATime = {
   environment: "node",
   fileParallelism: false,
-  testTimeout: 120_000,
-  hookTimeout: 120_000,
+  testTimeout: 3 * WAIT_MS,
+  hookTimeout: 3 * WAIT_MS,
   // Screens are drawn in parts: a look that is repeated may take as long as one wait of the drivers.
-  expect: { poll: { timeout: 30_000 } },
+  expect: { poll: { timeout: WAIT_MS } },
 };
 const executablePath = process.env["CHROMIUM_PATH"];
 

@@ -1,7 +1,7 @@
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { chromiumArguments, findChromium } from "../../run/find-browser.mjs";
 import { watchWorkers } from "./chromium-workers.ts";
-import type { Driver, Plain } from "./driver.ts";
+import { type Driver, type Plain, WAIT_MS } from "./driver.ts";
 import { removeFolder, temporaryFolder } from "./programs.ts";
 
 /** Something that must not happen on any screen: a refused load, an uncaught error, an error in the console. */
@@ -54,6 +54,7 @@ export async function startChromium(
     isMobile: true,
     locale: "en-GB",
   });
+  context.setDefaultTimeout(WAIT_MS);
   const problems: PageProblem[] = [];
   await watchPages(context, problems);
   const watched = async (page: Page) => {

@@ -19,6 +19,9 @@ export interface Driver {
   close(): Promise<void>;
 }
 
+/** How long anything is waited for, milliseconds: a machine that many share can stand still for half a minute. */
+export const WAIT_MS = 60_000;
+
 /**
  * Asks again and again until the answer is yes. The asking is done from outside: a page whose policy
  * refuses text as code cannot be told to watch for itself.
@@ -29,7 +32,7 @@ export interface Driver {
 export async function until(
   what: string | (() => string),
   ask: () => Promise<boolean>,
-  limitMs = 30_000,
+  limitMs = WAIT_MS,
 ): Promise<void> {
   const endMs = Date.now() + limitMs;
   while (!(await ask())) {
@@ -47,9 +50,7 @@ export function untilStarted(page: Driver): Promise<void> {
 
 /** Waits until the page is in the hands of its service worker, which keeps the whole app for later first. */
 export function untilControlled(page: Driver): Promise<void> {
-  return until(
-    "the service worker controls the page",
-    () => page.run(() => navigator.serviceWorker.controller?.state === "activated"),
-    60_000,
+  return until("the service worker controls the page", () =>
+    page.run(() => navigator.serviceWorker.controller?.state === "activated"),
   );
 }
