@@ -1,4 +1,4 @@
-/** Wet glass: drops and the ball of the thumb touch a second key right after the one that was meant. */
+/** Touches that nobody meant: drops and the ball of the thumb on wet glass, and keys that moved under the finger. */
 
 /** A touch on a key. */
 export interface KeyTouch {
@@ -28,4 +28,22 @@ export const isWetGlass = (lastCounted: KeyTouch | null, next: KeyTouch): boolea
   const sinceMs = next.atMs - lastCounted.atMs;
   // A negative time is two clocks mixed up; ignoring such touches could lock the keys for hours.
   return sinceMs >= 0 && sinceMs <= WET_GLASS_MS;
+};
+
+/** A touch this soon after rows changed places was meant for what stood there before. Own choice, no source. */
+export const MOVED_MS = 400;
+
+/**
+ * Whether a touch is to be ignored because what lies under it has only just come there: the finger was on its way
+ * to something else. Both times by the clock of events.
+ *
+ * @param movedAtMs when things changed places last; null while they never did
+ * @example
+ * isUnderMoved(1000, 1300) // => true
+ * isUnderMoved(1000, 1500) // => false
+ */
+export const isUnderMoved = (movedAtMs: number | null, atMs: number): boolean => {
+  if (movedAtMs === null) return false;
+  const sinceMs = atMs - movedAtMs;
+  return sinceMs >= 0 && sinceMs <= MOVED_MS;
 };

@@ -1,6 +1,7 @@
 /** Twelve rings with 300 readings on the board of the day: what one reading more costs the page. */
 import type { Locator } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { until } from "../browser/drivers/driver.ts";
 import { type OnPhone, onPhone } from "../browser/screens/on-phone.ts";
 import { percentile, state } from "./figures.ts";
 import { boardSample } from "./rings-board.ts";
@@ -41,8 +42,12 @@ const touch = async (key: Locator): Promise<number> => {
 /** Looks at a ring, then writes its number down, on the board. */
 const readRing = async (letter: string) => {
   const { page } = phone.chromium;
-  const look = await touch(row(letter).locator("button"));
-  await row(letter).getByText("1 number missing").waitFor();
+  let look = 0;
+  // The rows change places by the clock, and a touch right after that is not taken.
+  await until("the ring is read", async () => {
+    look = await touch(row(letter).locator("button"));
+    return (await row(letter).getByText("1 number missing").count()) > 0;
+  });
   const open = await touch(page.getByRole("button", { name: "Write down 1 number" }));
   for (const digit of "91") await page.locator(".pad-keys button").filter({ hasText: digit }).tap();
   const number = await touch(page.getByRole("button", { name: "Done", exact: true }));

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { isWetGlass, type KeyTouch } from "../../../src/device/glass.ts";
+import { isUnderMoved, isWetGlass, type KeyTouch, MOVED_MS } from "../../../src/device/glass.ts";
 
 const touch = (key: string, atMs: number): KeyTouch => ({ key, atMs });
 
@@ -31,4 +31,13 @@ it("rain that touches a key every 100 ms still lets one touch through each time"
     counted++;
   }
   expect(counted).toBeGreaterThan(10);
+});
+
+it("ignores a touch on what has only just come under the finger", () => {
+  expect(isUnderMoved(null, 0)).toBe(false);
+  expect(isUnderMoved(1000, 1000)).toBe(true);
+  expect(isUnderMoved(1000, 1000 + MOVED_MS)).toBe(true);
+  expect(isUnderMoved(1000, 1001 + MOVED_MS)).toBe(false);
+  // A touch from before the move, told after it, was meant for what it hit.
+  expect(isUnderMoved(1000, 999)).toBe(false);
 });

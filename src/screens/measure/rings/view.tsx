@@ -1,12 +1,10 @@
 /** The board of the day: every ring with what soaked in so far and when it is read next, late ones first. */
 import { useComputed } from "@preact/signals";
-import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { isWetGlass, type KeyTouch } from "../../../device/glass.ts";
+import { useEffect, useMemo, useState } from "preact/hooks";
 import { kindOf, type RecordId } from "../../../record/ids.ts";
 import type { Changed } from "../../../store/changes.ts";
 import { DemoPlace } from "../../demo/demo-place.tsx";
 import { bellWaits, screenOn } from "../../parts/can-ring.ts";
-import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { BackDrawing } from "../../parts/icons.tsx";
 import { Key, LinkKey } from "../../parts/keys.tsx";
@@ -20,15 +18,13 @@ import { ScreenWords } from "../../parts/screen-words.tsx";
 import { useToday } from "../../parts/visits.ts";
 import { ALARM_WORDS } from "../../parts/words.alarm.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
-import { cue } from "../line/cues.ts";
+import { useJobs } from "./board-jobs.ts";
 import { type Board, type BoardModel, useBoard } from "./board-model.ts";
 import { BoardNumber } from "./board-number.tsx";
 import { boardPanel, useBoardFocus, useBoardSteps } from "./board-panel.ts";
-import { BoardRow, type RowJob } from "./board-row.tsx";
+import { BoardRow } from "./board-row.tsx";
 import { BoardWater } from "./board-water.tsx";
-import type { DayRing } from "./day.ts";
 import { proposedStarts } from "./gaps.ts";
-import { lookNow, startRing, stopRing } from "./hand.ts";
 import { inReadingOrder, stageOf } from "./status.ts";
 import { useNow } from "./tick.ts";
 import { WhoReads } from "./who-reads.tsx";
@@ -91,7 +87,7 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
   useEffect(() => {
     if (open.length === 0) panel.writing.value = false;
   }, [panel, open.length]);
-  const onJob = useJobs(() => setStopping(false));
+  const onJob = useJobs(order, () => setStopping(false));
   // A row that is the same element is not drawn again with the list: its own signals redraw it.
   const rows = useMemo(
     () =>
@@ -210,36 +206,5 @@ const Head = (props: { readonly board: Board; readonly today: string; readonly o
         <p>{inTheWay ?? words.locked}</p>
       </div>
     </header>
-  );
-};
-
-/** What the keys of the rows do. A touch on another row within a quarter of a second comes from wet glass. */
-const useJobs = (onStopped: () => void): ((ring: DayRing, job: RowJob, atMs: number) => void) => {
-  const house = useHouse();
-  const words = useWordsOf(RING_WORDS);
-  const last = useRef<KeyTouch | null>(null);
-  const stopped = useRef(onStopped);
-  stopped.current = onStopped;
-  const run = async (ring: DayRing, job: RowJob): Promise<void> => {
-    if (job === "read") {
-      const done = await lookNow(house, ring.id);
-      if (done === null) return;
-      cue(house.settings.value, "residue");
-      house.say(words.say.took(`${words.board.ringOf(ring.letter)}, ${words.board.readNow}`));
-    } else if (job === "start") {
-      const go = fromHere(house.go);
-      if ((await startRing(house, ring)) === null) return;
-      cue(house.settings.value, "residue");
-      go({ at: "ring", ring: ring.id });
-    } else if ((await stopRing(house, ring.id, "done")) !== null) stopped.current();
-  };
-  return useCallback(
-    (ring, job, atMs) => {
-      const touch: KeyTouch = { key: ring.id, atMs };
-      if (isWetGlass(last.current, touch)) return;
-      last.current = touch;
-      void run(ring, job);
-    },
-    [house, words],
   );
 };

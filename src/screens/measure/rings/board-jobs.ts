@@ -1,0 +1,61 @@
+/** What the keys on the rows of the board do. */
+import type { ReadonlySignal } from "@preact/signals";
+import { useCallback, useLayoutEffect, useRef } from "preact/hooks";
+import { isUnderMoved, isWetGlass, type KeyTouch } from "../../../device/glass.ts";
+import { fromHere } from "../../parts/from-here.ts";
+import { useHouse } from "../../parts/house.ts";
+import { useWordsOf } from "../../parts/words-of.ts";
+import { cue } from "../line/cues.ts";
+import type { RowJob } from "./board-row.tsx";
+import type { DayRing } from "./day.ts";
+import { lookNow, startRing, stopRing } from "./hand.ts";
+import { RING_WORDS } from "./words.ts";
+
+/** When the rows changed places last, by the clock of events; null while they never did. */
+const useMovedAt = (order: ReadonlySignal<string>): { readonly current: number | null } => {
+  const movedAt = useRef<number | null>(null);
+  const before = useRef(order.value);
+  useLayoutEffect(() => {
+    if (before.current !== order.value) movedAt.current = new Event("").timeStamp;
+    before.current = order.value;
+  }, [order.value]);
+  return movedAt;
+};
+
+/**
+ * What the keys of the rows do. A touch on another row within a quarter of a second comes from wet glass, and one
+ * on a row that has only just come there was meant for another ring.
+ */
+export const useJobs = (
+  order: ReadonlySignal<string>,
+  onStopped: () => void,
+): ((ring: DayRing, job: RowJob, atMs: number) => void) => {
+  const house = useHouse();
+  const words = useWordsOf(RING_WORDS);
+  const last = useRef<KeyTouch | null>(null);
+  const movedAt = useMovedAt(order);
+  const stopped = useRef(onStopped);
+  stopped.current = onStopped;
+  const run = async (ring: DayRing, job: RowJob): Promise<void> => {
+    if (job === "read") {
+      const done = await lookNow(house, ring.id);
+      if (done === null) return;
+      cue(house.settings.value, "residue");
+      house.say(words.say.took(`${words.board.ringOf(ring.letter)}, ${words.board.readNow}`));
+    } else if (job === "start") {
+      const go = fromHere(house.go);
+      if ((await startRing(house, ring)) === null) return;
+      cue(house.settings.value, "residue");
+      go({ at: "ring", ring: ring.id });
+    } else if ((await stopRing(house, ring.id, "done")) !== null) stopped.current();
+  };
+  return useCallback(
+    (ring, job, atMs) => {
+      const touch: KeyTouch = { key: ring.id, atMs };
+      if (isWetGlass(last.current, touch) || isUnderMoved(movedAt.current, atMs)) return;
+      last.current = touch;
+      void run(ring, job);
+    },
+    [house, words],
+  );
+};
