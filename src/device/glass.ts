@@ -30,12 +30,13 @@ export const isWetGlass = (lastCounted: KeyTouch | null, next: KeyTouch): boolea
   return sinceMs >= 0 && sinceMs <= WET_GLASS_MS;
 };
 
-/** A touch this soon after rows changed places was meant for what stood there before. Own choice, no source. */
+/** A touch this close to a change of places was meant for what stood there before. Own choice, no source. */
 export const MOVED_MS = 400;
 
 /**
  * Whether a touch is to be ignored because what lies under it has only just come there: the finger was on its way
- * to something else. Both times by the clock of events.
+ * to something else. A touch from before the change that is told after it counts among them: a browser looks up
+ * what was hit when it tells of it. Both times by the clock of events.
  *
  * @param movedAtMs when things changed places last; null while they never did
  * @example
@@ -44,6 +45,6 @@ export const MOVED_MS = 400;
  */
 export const isUnderMoved = (movedAtMs: number | null, atMs: number): boolean => {
   if (movedAtMs === null) return false;
-  const sinceMs = atMs - movedAtMs;
-  return sinceMs >= 0 && sinceMs <= MOVED_MS;
+  // Times further apart either way are of other touches, or two clocks mixed up.
+  return Math.abs(atMs - movedAtMs) <= MOVED_MS;
 };

@@ -1,6 +1,6 @@
 /** What the keys on the rows of the board do. */
 import type { ReadonlySignal } from "@preact/signals";
-import { useCallback, useLayoutEffect, useRef } from "preact/hooks";
+import { useCallback, useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import { isUnderMoved, isWetGlass, type KeyTouch } from "../../../device/glass.ts";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
@@ -11,12 +11,14 @@ import type { DayRing } from "./day.ts";
 import { lookNow, startRing, stopRing } from "./hand.ts";
 import { RING_WORDS } from "./words.ts";
 
-/** When the rows changed places last, by the clock of events; null while they never did. */
-const useMovedAt = (order: ReadonlySignal<string>): { readonly current: number | null } => {
-  const movedAt = useRef<number | null>(null);
+/** When each row came to its place, by the clock of events; one that stands where it first stood is left out. */
+const useMovedAt = (order: ReadonlySignal<string>): ReadonlyMap<string, number> => {
+  const movedAt = useMemo(() => new Map<string, number>(), []);
   const before = useRef(order.value);
   useLayoutEffect(() => {
-    if (before.current !== order.value) movedAt.current = new Event("").timeStamp;
+    const places = before.current.split(" ");
+    const nowMs = new Event("").timeStamp;
+    for (const [at, id] of order.value.split(" ").entries()) if (places[at] !== id) movedAt.set(id, nowMs);
     before.current = order.value;
   }, [order.value]);
   return movedAt;
@@ -24,7 +26,7 @@ const useMovedAt = (order: ReadonlySignal<string>): { readonly current: number |
 
 /**
  * What the keys of the rows do. A touch on another row within a quarter of a second comes from wet glass, and one
- * on a row that has only just come there was meant for another ring.
+ * on a row that has only just come to its place was meant for another ring.
  */
 export const useJobs = (
   order: ReadonlySignal<string>,
@@ -52,7 +54,7 @@ export const useJobs = (
   return useCallback(
     (ring, job, atMs) => {
       const touch: KeyTouch = { key: ring.id, atMs };
-      if (isWetGlass(last.current, touch) || isUnderMoved(movedAt.current, atMs)) return;
+      if (isWetGlass(last.current, touch) || isUnderMoved(movedAt.get(ring.id) ?? null, atMs)) return;
       last.current = touch;
       void run(ring, job);
     },
