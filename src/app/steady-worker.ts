@@ -25,38 +25,44 @@ export const steadyWorker = <Question, Answer>(
   hears: Hears<Answer>,
 ): ((question: Question) => void) => {
   let worker: Worker | undefined;
-  /** What was asked before anything was heard of the worker. */
-  let unheard: Question[] = [];
+  /** What was asked of a worker of which nothing was heard yet; undefined once something was. */
+  let unheard: Question[] | undefined;
   let tries = 0;
   const begin = (): Worker => {
     const started = start();
+    let over = false;
     started.addEventListener("message", ({ data }: MessageEvent<Answer>) => {
-      unheard = [];
-      tries = 0;
+      if (over) return;
+      unheard = undefined;
       hears.answer(data);
     });
     started.addEventListener("error", (event) => {
+      if (over) return;
+      over = true;
       started.terminate();
       // A script that ran and failed says what failed and where; one that could not be fetched says nothing.
-      if (!(event instanceof ErrorEvent) && tries < MORE_TRIES) {
+      if (unheard !== undefined && !(event instanceof ErrorEvent) && tries < MORE_TRIES) {
         tries += 1;
         setTimeout(again, PAUSE_MS * tries);
         return;
       }
       worker = undefined;
-      unheard = [];
-      tries = 0;
       hears.broke();
     });
     return started;
   };
   const again = (): void => {
     worker = begin();
-    for (const question of unheard) worker.postMessage(question);
+    for (const question of unheard ?? []) worker.postMessage(question);
   };
   return (question) => {
-    worker ??= begin();
-    unheard.push(question);
+    if (worker === undefined) {
+      unheard = [];
+      tries = 0;
+      worker = begin();
+    }
+    // While the pause lasts this goes to the worker that is over: what counts is that it was asked.
+    unheard?.push(question);
     worker.postMessage(question);
   };
 };
