@@ -4,8 +4,8 @@ import { wantedBy } from "./results-desk.ts";
 import { allFields } from "./same-field.ts";
 
 /**
- * Works out what is not up to date, field after field and off the page: what a file brought would else be waited
- * for by whoever opens a field first. Nobody waits for this, so nobody is told when the store cannot answer.
+ * Has the worker work out what is not up to date, field after field: what a file brought would else be waited for
+ * by whoever opens a field first. Nobody waits for this, so nobody is told when the store cannot answer.
  */
 export const workAhead = async ({
   records,

@@ -19,5 +19,5 @@ export const finishInterrupted = async (
   }
   for (const { name, new: added, changed } of finished.value)
     house.tell({ code: "exchange/finished", facts: { name, new: added, changed } });
-  await workAhead(house);
+  if (finished.value.length > 0) await workAhead(house);
 };
