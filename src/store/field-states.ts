@@ -75,7 +75,7 @@ const asked = ({ question }: KeptUnder): string => `${JSON.stringify(question)} 
 const tokenOf = (under: KeptUnder): string => `${asked(under)}${under.state}`;
 
 /**
- * A result that was kept, also one from before the last change.
+ * A result that was kept, also one from before the last changes.
  *
  * @param science version of the science that worked it out
  * @param under the question, and the state of the field now

@@ -77,7 +77,7 @@ export const readColumns = (
 /** From this many on, reading all rows between the first and the last id beats asking for each. */
 const MANY = 200;
 
-/** Rows read in one transaction: a touch on a line waits for no more than these. */
+/** Rows asked for in one transaction: a touch on a line waits for one such part, not for all. */
 const AT_ONCE = 200;
 
 const entriesRows = async (db: Database, ids: readonly RecordId[]): Promise<readonly EntriesRow[]> => {

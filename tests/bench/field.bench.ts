@@ -22,7 +22,7 @@ interface Opening {
   readonly coveredMs: number;
   /** The longest task on the page. */
   readonly longestTaskMs: number;
-  /** What stood there first was from before the last change, and said so. */
+  /** What stood there first was from before the last changes, and said so. */
   readonly isBefore: boolean;
   /** From the question to the worker until its answer; null when nothing was asked. */
   readonly workerMs: number | null;
@@ -147,7 +147,7 @@ afterAll(async () => {
 /** What happened to what is kept, before the page is opened again. */
 type Happened = "nothing" | "lost" | "changed";
 
-/** Loses all results that are kept, or lets them be from before the last change of their fields. */
+/** Loses all results that are kept, or lets them be from before the last changes of their fields. */
 const lose = (changed: boolean): Promise<void> =>
   chromium.run(async (stay) => {
     const db = await new Promise<IDBDatabase>((resolve, reject) => {
@@ -214,8 +214,8 @@ const openField = async ({ to, name, values, many }: ToOpen): Promise<Opening> =
         });
       const [drawnMs, coveredMs] = await Promise.all([seen(drawn), seen(covered)]);
       const said = (): string => document.querySelector(".field-years [role=status]")?.textContent ?? "";
-      const isBefore = said().includes("not in it yet");
-      await seen(() => !said().includes("not in it yet"));
+      const isBefore = said().includes("before the last changes");
+      await seen(() => !said().includes("before the last changes"));
       return { drawnMs, coveredMs, isBefore };
     },
     to,

@@ -12,7 +12,7 @@ import { besides, stripsOf } from "./strips-by-id.ts";
 
 export interface CoverNow {
   readonly cover: FieldCover;
-  /** False: these are the results from before the last change, and the new ones are being worked out. */
+  /** False: these are results from before the last changes, and the new ones are being worked out. */
   readonly upToDate: boolean;
   /** The newest finding of each strip. */
   readonly newest: ReadonlyMap<RecordId<"strip">, StripOnDay>;
@@ -25,7 +25,7 @@ const isStrip = (id: RecordId): id is RecordId<"strip"> => kindOf(id) === "strip
 /**
  * Reads the ground cover of a field.
  *
- * @param meanwhile gets what was found before the last change while the new results are worked out
+ * @param meanwhile gets what was found before the last changes while the new results are worked out
  */
 export const readCover = async (
   { records, results }: House,

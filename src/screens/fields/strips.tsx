@@ -85,7 +85,7 @@ const foundLast = (
   newest: StripOnDay | undefined,
 ): string => {
   if (now === undefined) return "";
-  if (!now.upToDate) return words.changeToCome;
+  if (!now.upToDate) return words.before;
   if (newest?.cover.ok !== true) return words.fields.neverVisited;
   const { value } = newest.cover;
   const day = writeDay(newest.day, words.common.tongue);

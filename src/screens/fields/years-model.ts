@@ -119,7 +119,7 @@ export const yearsFound = (
 
 /** Everything that the part shows. */
 export interface YearsNow {
-  /** False: these are the results from before the last change, and the new ones are being worked out. */
+  /** False: these are results from before the last changes, and the new ones are being worked out. */
   readonly upToDate: boolean;
   readonly years: readonly YearFound[];
   /** Strips by id, deleted ones too: their results stay. */
@@ -138,7 +138,7 @@ const isStrip = (id: RecordId): id is RecordId<"strip"> => kindOf(id) === "strip
  * Reads the results of a field.
  *
  * @param fields the field first, then all that are the same
- * @param meanwhile gets what was found before the last change while the new results are worked out
+ * @param meanwhile gets what was found before the last changes while the new results are worked out
  */
 export const readYears = async (
   { records, results }: House,

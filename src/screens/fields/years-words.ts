@@ -11,8 +11,8 @@ const english = (trade: TradeWords) => ({
   title: `Found, by ${trade.harvestYear}`,
   none: "Nothing measured here yet.",
   working: "Being worked out …",
-  changeToCome: "The last change is not in it yet …",
-  changeCame: "The last change is in it now.",
+  before: "From before the last changes …",
+  broughtUpToDate: "Brought up to date.",
   year: (year: number, said: boolean): string =>
     said
       ? `${trade.harvestYear.charAt(0).toUpperCase()}${trade.harvestYear.slice(1)} ${year}`

@@ -72,7 +72,7 @@ const Years = ({ now, field }: { readonly now: YearsNow; readonly field: RecordI
       {wasBehind ? (
         // It stays where it once stood: nothing below may move when the new results come.
         <p class="aside" role="status" aria-busy={!now.upToDate}>
-          {now.upToDate ? says.changeCame : says.changeToCome}
+          {now.upToDate ? says.broughtUpToDate : says.before}
         </p>
       ) : null}
       {now.years.map((year) =>

@@ -8,7 +8,7 @@ import { ReadFailed } from "./reader.ts";
  * Runs a query now and after every change of records.
  *
  * @param query reads from the store; a newer run makes the answer of an older one void. It may hand over what was
- *   true before the last change: that is shown where nothing stands yet
+ *   true before the last changes: that is shown where nothing stands yet
  * @param by what the query depends on besides records
  * @param concerns whether a change is worth running again for; every change when left out
  * @returns the latest answer, undefined before the first; while another one is on its way the old one stays

@@ -15,7 +15,7 @@ export interface ResultsDesk {
    * Ground cover of a field. Rejects with `ReadFailed` when the store cannot answer.
    *
    * @param fields the field first, then all that are the same
-   * @param meanwhile gets the results from before the last change, if any were kept, while new ones are worked out
+   * @param meanwhile gets the results from before the last changes, if any were kept, while new ones are worked out
    */
   readonly field: (
     fields: readonly RecordId<"field">[],
@@ -41,7 +41,7 @@ export const wantedBy = ({ stonesCount, targetPercent }: Settings): CoverWanted 
 });
 
 /**
- * Hands results from before the last change on, with what a page reads beside them. What cannot be read is told by
+ * Hands results from before the last changes on, with what a page reads beside them. What cannot be read is told by
  * whoever waits for the new ones.
  */
 export const whileItLasts =

@@ -17,7 +17,7 @@ const sample = yearsSample();
 const field = href({ at: "field", field: sample.field });
 let phone: OnPhone;
 const page = () => phone.chromium.page;
-const NOT_YET = "The last change is not in it yet …";
+const BEFORE = "From before the last changes …";
 
 beforeAll(async () => {
   phone = await onPhone(sample.rows);
@@ -72,7 +72,7 @@ it("has nothing from before at the first time", async () => {
   await letGo();
   await expect.poll(firstStrip).toMatch(/3 lines.*75 %/s);
   await expect.poll(newestDay).toMatch(/75 %/);
-  expect(await page().getByText(NOT_YET).count()).toBe(0);
+  expect(await page().getByText(BEFORE).count()).toBe(0);
 });
 
 it("shows what was found before the change, and says so where each number stands", async () => {
@@ -87,9 +87,9 @@ it("shows what was found before the change, and says so where each number stands
   );
   await hold();
   await phone.goTo(field);
-  await page().locator(".field-years").getByText(NOT_YET).waitFor();
+  await page().locator(".field-years").getByText(BEFORE).waitFor();
   await expect.poll(newestDay).toMatch(/75 %/);
-  await expect.poll(firstStrip).toMatch(new RegExp(`${NOT_YET}.*75 %`, "s"));
+  await expect.poll(firstStrip).toMatch(new RegExp(`${BEFORE}.*75 %`, "s"));
   // Its range and its samples would be taken for those of now.
   expect(await firstStrip()).not.toMatch(/lines/);
 });
@@ -97,11 +97,11 @@ it("shows what was found before the change, and says so where each number stands
 it("puts the new numbers in their place, and nothing moves", async () => {
   const before = await beginsAt();
   await letGo();
-  await phone.reads("The last change is in it now.");
+  await phone.reads("Brought up to date.");
   // 14 and 15 of 20 marks: 29 of 40.
   await expect.poll(newestDay).toMatch(/2 lines.*73 %/s);
   await expect.poll(firstStrip).toMatch(/2 lines.*73 %/s);
-  expect(await page().getByText(NOT_YET).count()).toBe(0);
+  expect(await page().getByText(BEFORE).count()).toBe(0);
   expect(await beginsAt()).toEqual(before);
 });
 
@@ -109,7 +109,7 @@ it("says nothing of it the next time", async () => {
   await phone.goTo("#/fields");
   await phone.goTo(field);
   await expect.poll(newestDay).toMatch(/73 %/);
-  expect(await page().getByText("The last change is in it now.").count()).toBe(0);
+  expect(await page().getByText("Brought up to date.").count()).toBe(0);
 });
 
 it("answers no other question by what was kept", async () => {
