@@ -1,12 +1,12 @@
 /** What the keys on the rows of the board do. */
 import type { ReadonlySignal } from "@preact/signals";
-import { useCallback, useLayoutEffect, useMemo, useRef } from "preact/hooks";
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from "preact/hooks";
 import { isUnderMoved, isWetGlass, type KeyTouch } from "../../../device/glass.ts";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { useWordsOf } from "../../parts/words-of.ts";
 import { cue } from "../line/cues.ts";
-import type { RowJob } from "./board-row.tsx";
+import type { OnJob, RowJob } from "./board-row.tsx";
 import type { DayRing } from "./day.ts";
 import { lookNow, startRing, stopRing } from "./hand.ts";
 import { RING_WORDS } from "./words.ts";
@@ -24,14 +24,26 @@ const useMovedAt = (order: ReadonlySignal<string>): ReadonlyMap<string, number> 
   return movedAt;
 };
 
+/** How long it is said that a touch was not taken, in milliseconds; own choice, no source. */
+const SAID_MS = 4000;
+
 /**
- * What the keys of the rows do. A touch on another row within a quarter of a second comes from wet glass, and one
- * on a row that has only just come to its place was meant for another ring.
+ * What the keys of the rows do. A touch on another row within a quarter of a second comes from wet glass. One on a
+ * row that has only just come to its place was meant for another ring: it is not taken, and that is said. The
+ * keyboard is with its key wherever that goes.
+ *
+ * @returns what to call, and whether a touch was not taken just now
  */
 export const useJobs = (
   order: ReadonlySignal<string>,
   onStopped: () => void,
-): ((ring: DayRing, job: RowJob, atMs: number) => void) => {
+): { readonly onJob: OnJob; readonly notTaken: boolean } => {
+  const [notTaken, setNotTaken] = useState(false);
+  useEffect(() => {
+    if (!notTaken) return;
+    const waiting = setTimeout(() => setNotTaken(false), SAID_MS);
+    return () => clearTimeout(waiting);
+  }, [notTaken]);
   const house = useHouse();
   const words = useWordsOf(RING_WORDS);
   const last = useRef<KeyTouch | null>(null);
@@ -51,13 +63,21 @@ export const useJobs = (
       go({ at: "ring", ring: ring.id });
     } else if ((await stopRing(house, ring.id, "done")) !== null) stopped.current();
   };
-  return useCallback(
-    (ring, job, atMs) => {
-      const touch: KeyTouch = { key: ring.id, atMs };
-      if (isWetGlass(last.current, touch) || isUnderMoved(movedAt.get(ring.id) ?? null, atMs)) return;
+  const onJob = useCallback<OnJob>(
+    (ring, job, { detail, timeStamp }) => {
+      const touch: KeyTouch = { key: ring.id, atMs: timeStamp };
+      if (isWetGlass(last.current, touch)) return;
+      const byHand = detail > 0;
+      if (byHand && isUnderMoved(movedAt.get(ring.id) ?? null, timeStamp)) {
+        setNotTaken(true);
+        house.say(words.board.notTaken);
+        return;
+      }
       last.current = touch;
+      setNotTaken(false);
       void run(ring, job);
     },
     [house, words],
   );
+  return { onJob, notTaken };
 };

@@ -23,6 +23,9 @@ const AT_ONCE = 0;
 /** What the key of a row does. */
 export type RowJob = "read" | "start" | "stop";
 
+/** A touch on a key of a row, or a press of the keyboard on it. */
+export type OnJob = (ring: DayRing, job: RowJob, touch: MouseEvent) => void;
+
 /** What changes with the clock, as one text each: a signal that stays the same redraws nothing. */
 const useTold = (ring: ReadonlySignal<DayRing>, now: ReadonlySignal<RingNow>) => {
   const house = useHouse();
@@ -127,7 +130,7 @@ export const BoardRow = (props: {
   readonly starts: ReadonlySignal<ReadonlyMap<string, number>>;
   readonly stopping: boolean;
   readonly readers: ReadonlyMap<string, string>;
-  readonly onJob: (ring: DayRing, job: RowJob, atMs: number) => void;
+  readonly onJob: OnJob;
 }) => {
   const words = useWordsOf(RING_WORDS).board;
   const { of, now } = props;
@@ -174,7 +177,7 @@ export const BoardRow = (props: {
             type="button"
             class={`key ${told.late.value ? "solid" : ""}`}
             aria-label={`${labels[job]}: ${words.ringOf(ring.letter)}`}
-            onClick={(event) => props.onJob(ring, job, event.timeStamp)}
+            onClick={(event) => props.onJob(ring, job, event)}
           >
             {labels[job]}
           </button>

@@ -87,7 +87,7 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
   useEffect(() => {
     if (open.length === 0) panel.writing.value = false;
   }, [panel, open.length]);
-  const onJob = useJobs(order, () => setStopping(false));
+  const { onJob, notTaken } = useJobs(order, () => setStopping(false));
   // A row that is the same element is not drawn again with the list: its own signals redraw it.
   const rows = useMemo(
     () =>
@@ -123,7 +123,7 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
       ) : null}
       {/* The board stays behind the number: taken down and put up again, twelve rows hold up every answer. */}
       <div class="frame board" inert={writing}>
-        <Head board={board} today={today} />
+        <Head board={board} today={today} instead={notTaken ? words.notTaken : undefined} />
         <main class="leaf">
           <div class="board-part">
             <DemoPlace id={board.visit.body.field} />
@@ -179,7 +179,13 @@ const useInTheWay = (): string | null => {
   return screenOn.value === "refused" || screenOn.value === "not-here" ? words.dark : null;
 };
 
-const Head = (props: { readonly board: Board; readonly today: string; readonly onBack?: () => void }) => {
+const Head = (props: {
+  readonly board: Board;
+  readonly today: string;
+  /** Said in the place of the small line. */
+  readonly instead?: string | undefined;
+  readonly onBack?: () => void;
+}) => {
   const house = useHouse();
   const catalogue = house.words.value;
   const words = useWordsOf(RING_WORDS).board;
@@ -203,7 +209,7 @@ const Head = (props: { readonly board: Board; readonly today: string; readonly o
       </a>
       <div>
         <h1>{`${title} · ${fieldName(catalogue, field)}`}</h1>
-        <p>{inTheWay ?? words.locked}</p>
+        <p>{props.instead ?? inTheWay ?? words.locked}</p>
       </div>
     </header>
   );

@@ -264,6 +264,7 @@ const english = ({ levelledOff }: TradeWords) => ({
     title: "Rings today",
     titleThen: (day: string) => `Rings on ${day}`,
     none: "No ring is set out yet.",
+    notTaken: "the rings changed places: touch again",
     readNow: "Read now",
     start: "Start",
     stop: "Stop",
@@ -479,6 +480,7 @@ const english = ({ levelledOff }: TradeWords) => ({
     title: "Big figures",
     leave: "Touch anywhere to leave",
     none: "No ring is set out yet.",
+    notTaken: "the rings changed places: touch again",
   },
 });
 
