@@ -63,6 +63,7 @@ it("closes the numbers of the board by Back before it leaves the board", async (
   await focusIsOn(/^Write down 1 number$/);
   expect(await phone.chromium.run(() => location.hash)).toBe(board);
   await press("Enter");
+  await focusIsOn(/how deep was the water/);
   await press("8", "2", "Enter");
   await focusIsOn(/^Read now: Ring [AB]$/);
 });
