@@ -57,7 +57,7 @@ const Bar = (props: {
       <b class="next-reading-letter">{nameOf(words, next.of)}</b>
       <b>{writeClock(next.atMs, tongue)}</b>
       <span>{whenInWords(words, next)}</span>
-      <span class="next-reading-silent">{props.silent ? words.silent : ""}</span>
+      <span class="next-reading-silent">{props.silent ? words.silent : null}</span>
     </a>
   );
 };
