@@ -58,7 +58,9 @@ const sweepOnce = async (): Promise<void> => {
 addEventListener("message", ({ data }: MessageEvent<ResultsQuestion>) => {
   void answer(data)
     .then((said) => postMessage({ n: data.n, answer: said } satisfies ResultsAnswer))
-    .then(sweepOnce)
     // The page hears of it and tells whoever asked, who would wait for ever.
-    .catch(reportError);
+    .catch(reportError)
+    .then(sweepOnce)
+    // Nobody waits for it, and the next page sweeps again: no reason to end the worker under other questions.
+    .catch(() => undefined);
 });
