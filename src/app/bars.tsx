@@ -6,7 +6,7 @@ import type { House } from "../screens/parts/house.ts";
 import type { Notice } from "../store/notice.ts";
 import { notices, problems } from "./house.ts";
 import type { unsavedWords } from "./unsaved.ts";
-import { changedElsewhere, chunkMissing, takeUpdate, updateWaiting } from "./update.ts";
+import { changedElsewhere, chunkMissing, takeUpdate, updateAsked, updateWaiting } from "./update.ts";
 
 const Bar = (props: {
   readonly children: ComponentChildren;
@@ -92,9 +92,13 @@ export const Bars = (props: { readonly house: House; readonly running: boolean }
       </Bar>
     ) : null,
     updateWaiting.value && !props.running ? (
-      <Bar label={words.take} onPress={takeUpdate}>
-        {words.update}
-      </Bar>
+      updateAsked.value ? (
+        <Bar>{words.taking}</Bar>
+      ) : (
+        <Bar label={words.take} onPress={takeUpdate}>
+          {words.update}
+        </Bar>
+      )
     ) : null,
     ...problems.value.map((problem) => (
       <Bar

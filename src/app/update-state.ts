@@ -4,8 +4,10 @@ export interface UpdateState {
   readonly controlled: boolean;
   /** A newer build is complete on the device and waits to be taken. */
   readonly waiting: boolean;
-  /** This tab has asked to take it. */
+  /** This tab has asked to take it and waits. */
   readonly asked: boolean;
+  /** It was asked for before this tab was loaded again, which did not bring it. */
+  readonly askedBefore: boolean;
   /** Another tab took a newer build, this one still runs the build before. */
   readonly changedElsewhere: boolean;
   /** A part of the app that is fetched when first needed could not be had. */
@@ -16,12 +18,18 @@ export interface UpdateState {
 export type UpdateEvent =
   | "update-waiting"
   | "take-asked"
+  | "asked-before"
   | "controller-changed"
   | "answer-overdue"
   | "chunk-missing";
 
 /** What the tab has to do after an event: at most one thing. */
-export type UpdateEffect = "none" | "skip-waiting" | "reload";
+export type UpdateEffect =
+  | "none"
+  | "skip-waiting"
+  | "reload"
+  /** Loads the tab again, which is to go on asking then. */
+  | "reload-asking";
 
 /** The state and what to do about it. */
 export interface UpdateStep {
@@ -35,12 +43,20 @@ export interface UpdateStep {
  * @param controlled whether a service worker was in charge when the page was opened
  */
 export function startOfUpdates(controlled: boolean): UpdateState {
-  return { controlled, waiting: false, asked: false, changedElsewhere: false, chunkMissing: false };
+  return {
+    controlled,
+    waiting: false,
+    asked: false,
+    askedBefore: false,
+    changedElsewhere: false,
+    chunkMissing: false,
+  };
 }
 
 /**
  * The next state of a tab. A tab reloads only when it has asked for a newer build: a reload that
- * nobody asked for would come in the middle of a count.
+ * nobody asked for would come in the middle of a count. Where the browser leaves the build before in charge it
+ * is loaded again once and goes on asking; then somebody has to ask anew.
  *
  * @example
  * nextOfUpdates(startOfUpdates(true), "controller-changed").state.changedElsewhere; // true
@@ -55,10 +71,17 @@ export function nextOfUpdates(state: UpdateState, event: UpdateEvent): UpdateSte
         // Nothing waits any more when another tab took it first: this tab has only to catch up.
         effect: state.asked ? "none" : state.waiting ? "skip-waiting" : "reload",
       };
+    case "asked-before":
+      return state.waiting && !state.asked
+        ? { state: { ...state, asked: true, askedBefore: true }, effect: "skip-waiting" }
+        : { state, effect: "none" };
     case "controller-changed":
       return controllerChanged(state);
     case "answer-overdue":
-      return { state, effect: state.asked ? "reload" : "none" };
+      if (!state.asked) return { state, effect: "none" };
+      return state.askedBefore
+        ? { state: { ...state, asked: false, askedBefore: false }, effect: "none" }
+        : { state, effect: "reload-asking" };
     case "chunk-missing":
       return { state: { ...state, chunkMissing: true }, effect: "none" };
   }

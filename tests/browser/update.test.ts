@@ -4,9 +4,6 @@ import { until, untilControlled } from "./drivers/driver.ts";
 import { buildProbed, nameTab, stateOf } from "./drivers/probed-build.ts";
 import { type BuiltServer, serveBuilt } from "./drivers/serve-built.ts";
 
-/** Longer than the app itself waits until it loads the tab again. */
-const ASK_AGAIN_MS = 8000;
-
 let before = "";
 let after = "";
 let chromium: ChromiumDriver;
@@ -51,25 +48,15 @@ async function openTwoTabs(): Promise<readonly [ChromiumTab, ChromiumTab]> {
   return [chromium, second];
 }
 
-/**
- * Takes the newer build as a person does. Where the browser is slow to put it in charge, the tab is loaded again with
- * the build before and offers it once more: then it is asked for once more.
- */
+/** Asks for the newer build, once. */
 async function takeUpdate(tab: ChromiumTab): Promise<void> {
+  await tab.run(() => globalThis.probe?.updates.takeUpdate());
   let now: Awaited<ReturnType<typeof stateOf>> | undefined;
-  let askedMs = Number.NEGATIVE_INFINITY;
   await until(
     () => `the tab that asked runs the newer build; ${JSON.stringify(now)}`,
     async () => {
       now = await stateOf(tab).catch(() => undefined);
-      if (now?.mark === "after") return true;
-      const offered = now?.updateWaiting === true || now?.changedElsewhere === true;
-      if (offered && Date.now() - askedMs > ASK_AGAIN_MS) {
-        askedMs = Date.now();
-        // The tab may be loaded again at once.
-        await tab.run(() => globalThis.probe?.updates.takeUpdate()).catch(() => undefined);
-      }
-      return false;
+      return now?.mark === "after";
     },
   );
 }
@@ -122,6 +109,68 @@ it("says that a part is missing when a newer build has replaced it, and does not
     async () => (await stateOf(second).catch(() => undefined))?.mark === "after",
   );
   expect(await second.run(() => globalThis.probe?.latePart().then((part) => part.mark))).toBe("after");
+});
+
+it("takes the newer build at the first asking, even while files are still being fetched", async () => {
+  const [first] = await openTwoTabs();
+  host.deploy(after);
+  await lookForUpdate(first);
+  await until("the update is offered", async () => (await stateOf(first)).updateWaiting);
+  await first.reload();
+  await until("the offer is there again", async () => (await stateOf(first)).updateWaiting);
+  await nameTab(first, "asked");
+  await first.run(() => globalThis.probe?.updates.takeUpdate());
+  // One load and no second: the first that comes is the newer build's.
+  await until(
+    "it was loaded again",
+    async () => (await stateOf(first).catch(() => undefined))?.name === null,
+  );
+  await until("its build is known", async () => (await stateOf(first)).mark !== null);
+  expect((await stateOf(first)).mark).toBe("after");
+});
+
+it("goes on asking once after a load that did not bring it, then offers it anew and loads no more", async () => {
+  const [first, second] = await openTwoTabs();
+  host.deploy(after);
+  await lookForUpdate(first);
+  await until("the update is offered", async () => (await stateOf(first)).updateWaiting);
+  // The build before hands out a file that never comes: as long it cannot go.
+  await second.run(async () => {
+    for (const name of await caches.keys()) {
+      const cache = await caches.open(name);
+      for (const kept of await cache.keys()) if (kept.url.includes("late-part")) await cache.delete(kept);
+    }
+  });
+  const session = await chromium.context.newCDPSession(second.page);
+  await session.send("Network.clearBrowserCache");
+  host.hang(/late-part/);
+  await second.run(() => void globalThis.probe?.latePart().catch(() => undefined));
+
+  await first.run(() => globalThis.probe?.updates.takeUpdate());
+  expect(await stateOf(first)).toMatchObject({ mark: "before", updateAsked: true });
+  await until(
+    "it was loaded again",
+    async () => (await stateOf(first).catch(() => undefined))?.name === null,
+  );
+  await until("it goes on asking", async () => (await stateOf(first)).updateAsked);
+  await nameTab(first, "loaded once");
+  await until("it asks no more", async () => !(await stateOf(first)).updateAsked);
+  expect(await stateOf(first)).toMatchObject({ mark: "before", name: "loaded once", updateWaiting: true });
+});
+
+it("takes it after such a load without being touched again", async () => {
+  await chromium.open(host.url);
+  await untilControlled(chromium);
+  host.deploy(after);
+  await lookForUpdate(chromium);
+  await until("the update is offered", async () => (await stateOf(chromium)).updateWaiting);
+  await chromium.run(() => sessionStorage.setItem("mulchmark-update-asked", "yes"));
+  await chromium.reload();
+  await until(
+    "the newer build runs",
+    async () => (await stateOf(chromium).catch(() => undefined))?.mark === "after",
+  );
+  expect(await chromium.run(() => sessionStorage.getItem("mulchmark-update-asked"))).toBeNull();
 });
 
 it("opens offline after one visit, late parts too, at any address inside its folder", async () => {

@@ -9,6 +9,7 @@ export const barWords = () => ({
     chunk: "A part of Mulchmark is not on this device any more. Load this window again; nothing is lost.",
     update: "A newer Mulchmark is ready. Nothing will be lost.",
     take: "Take it",
+    taking: "The newer Mulchmark is being taken. This window is loaded again in a moment.",
     load: "Load again",
     gone: "The records cannot be reached, and loading again has not helped. These values are not saved yet: write them down.",
     refused:

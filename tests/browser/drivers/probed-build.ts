@@ -39,6 +39,7 @@ export function buildProbed(mark: string): string {
 export interface TabState {
   readonly mark: string | null;
   readonly updateWaiting: boolean;
+  readonly updateAsked: boolean;
   readonly changedElsewhere: boolean;
   readonly chunkMissing: boolean;
   /** The name given by `nameTab`, or null after a reload. */
@@ -50,6 +51,7 @@ export function stateOf(tab: ChromiumTab): Promise<TabState> {
   return tab.run(() => ({
     mark: globalThis.probe?.mark ?? null,
     updateWaiting: globalThis.probe?.updates.updateWaiting.value === true,
+    updateAsked: globalThis.probe?.updates.updateAsked.value === true,
     changedElsewhere: globalThis.probe?.updates.changedElsewhere.value === true,
     chunkMissing: globalThis.probe?.updates.chunkMissing.value === true,
     name: String(Reflect.get(globalThis, "tabName") ?? "") || null,

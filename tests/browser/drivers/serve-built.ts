@@ -32,6 +32,8 @@ export interface BuiltServer {
   deploy(directory: string): void;
   /** Answers 404 for the paths that match, or for none. */
   withhold(paths: RegExp | undefined): void;
+  /** Never answers for the paths that match, as a network that has just gone; or for none. */
+  hang(paths: RegExp | undefined): void;
   close(): Promise<void>;
 }
 
@@ -58,6 +60,7 @@ export async function serveBuilt({ directory, under, beside = {}, take }: Served
   const missed: string[] = [];
   let served = resolve(directory);
   let withheld: RegExp | undefined;
+  let hung: RegExp | undefined;
 
   const server = createServer((request, response) => {
     const path = pathOf(request);
@@ -73,6 +76,7 @@ export async function serveBuilt({ directory, under, beside = {}, take }: Served
       return;
     }
     asked.set(path, (asked.get(path) ?? 0) + 1);
+    if (hung?.test(path) === true) return;
     const besideText = beside[path];
     const file = withheld?.test(path) ? undefined : fileFor(path, under, served);
     if (besideText !== undefined) {
@@ -100,6 +104,9 @@ export async function serveBuilt({ directory, under, beside = {}, take }: Served
     },
     withhold: (paths) => {
       withheld = paths;
+    },
+    hang: (paths) => {
+      hung = paths;
     },
     close: () =>
       new Promise((closed) => {

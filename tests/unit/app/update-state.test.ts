@@ -32,9 +32,32 @@ describe("updates of one tab", () => {
     expect(effects).toEqual(["none", "skip-waiting", "none"]);
   });
 
-  it("reloads when the answer is overdue", () => {
+  it("reloads when the answer is overdue, and goes on asking then", () => {
     const { effects } = outcome(startOfUpdates(true), "update-waiting", "take-asked", "answer-overdue");
-    expect(effects.at(-1)).toBe("reload");
+    expect(effects.at(-1)).toBe("reload-asking");
+    const after = outcome(startOfUpdates(true), "update-waiting", "asked-before", "controller-changed");
+    expect(after.effects).toEqual(["none", "skip-waiting", "reload"]);
+  });
+
+  it("does not reload again and again: then somebody has to ask anew", () => {
+    const { state, effects } = outcome(
+      startOfUpdates(true),
+      "update-waiting",
+      "asked-before",
+      "answer-overdue",
+    );
+    expect(effects.at(-1)).toBe("none");
+    expect(state).toMatchObject({ waiting: true, asked: false });
+    const anew = outcome(state, "take-asked", "answer-overdue");
+    expect(anew.effects).toEqual(["skip-waiting", "reload-asking"]);
+    // It comes late, when nobody waits for it any more.
+    expect(outcome(state, "controller-changed").effects).toEqual(["none"]);
+  });
+
+  it("goes on asking only where a newer build waits, and does not ask twice", () => {
+    expect(outcome(startOfUpdates(true), "asked-before").effects).toEqual(["none"]);
+    const touched = outcome(startOfUpdates(true), "update-waiting", "take-asked", "asked-before");
+    expect(touched.effects).toEqual(["none", "skip-waiting", "none"]);
   });
 
   it("is told of a change that it did not ask for, and then catches up at once", () => {
