@@ -10,6 +10,7 @@ import { openHouse, rememberWhere, route, whereItWas } from "./house.ts";
 import { keepRecords } from "./keep-records.ts";
 import { Shell } from "./shell.tsx";
 import { watchForUpdates } from "./update.ts";
+import { workOutAnew } from "./work-out-anew.ts";
 
 const place = document.getElementById("app");
 if (place === null) throw new Error("the page has no place for the app");
@@ -32,7 +33,7 @@ const start = async (): Promise<void> => {
   rememberWhere(house);
   keepRecords(house);
   // Once the first screen is there: a bringing-in that a dead phone interrupted is brought to its end.
-  setTimeout(() => void finishInterrupted(house), 1000);
+  setTimeout(() => void finishInterrupted(house).then(() => workOutAnew(house)), 1000);
   render(<Shell house={house} />, place);
 };
 

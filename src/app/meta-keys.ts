@@ -9,3 +9,6 @@ export const DEVICE: MetaKey<string> = { name: "device", durability: "strict", r
 
 /** Address of the screen that was open last. */
 export const WHERE: MetaKey<string> = { name: "where", durability: "relaxed", read: text };
+
+/** Versions of the science, and what was asked of it, by which the results of the fields were worked out last. */
+export const WORKED_OUT_BY: MetaKey<string> = { name: "worked-out-by", durability: "relaxed", read: text };
