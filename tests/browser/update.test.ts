@@ -156,6 +156,8 @@ it("goes on asking once after a load that did not bring it, then offers it anew 
   await nameTab(first, "loaded once");
   await until("it asks no more", async () => !(await stateOf(first)).updateAsked);
   expect(await stateOf(first)).toMatchObject({ mark: "before", name: "loaded once", updateWaiting: true });
+  // Else its console says that the file has not come, once the host is closed.
+  await second.close();
 });
 
 it("takes it after such a load without being touched again", async () => {
