@@ -3,7 +3,7 @@ import type { RecordId } from "../../../src/record/ids.ts";
 import { dayOf } from "../../../src/screens/parts/numbers.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { until, untilControlled } from "../drivers/driver.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, standsStill } from "./on-phone.ts";
 
 /**
  * A day with a spade and without signal: three holes, two of them open at once. Worms per m² are worked out
@@ -119,6 +119,25 @@ it("comes back after a reload to the same layer, the same count and the same peo
   await phone.reads(/2 people sort/);
   await worm(1);
   await figure("13");
+});
+
+it("shows the key for the next hole where it stays", async () => {
+  await page().addInitScript(() => {
+    const places = new Set<number>();
+    Object.assign(globalThis, { places });
+    const look = (): void => {
+      const key = document.querySelector<HTMLElement>(".next-hole");
+      if (key?.checkVisibility({ visibilityProperty: true }) === true)
+        places.add(Math.round(key.getBoundingClientRect().left));
+      requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+  });
+  await phone.chromium.reload();
+  await page().locator(".open-holes a[aria-current]").waitFor();
+  await standsStill(phone.chromium, "hole");
+  const places = await page().evaluate(() => [...(globalThis as unknown as { places: Set<number> }).places]);
+  expect(places).toHaveLength(1);
 });
 
 it("waits for mustard water at one hole while the next one is dug", async () => {

@@ -39,7 +39,8 @@ export const OpenHoles = (props: {
     strip.current?.children[here]?.scrollIntoView({ block: "nearest", inline: "nearest" });
   }, [here]);
   return (
-    <nav ref={strip} class="open-holes" aria-label={words.openHoles}>
+    // Unseen until all holes are known: they stand before the key for the next one, which moves.
+    <nav ref={strip} class="open-holes" aria-label={words.openHoles} inert={all === undefined}>
       {shown.map((hole) => (
         <a
           key={hole.id}
