@@ -4,7 +4,7 @@ import { dayOf } from "../../../src/screens/parts/numbers.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { holeOf, ringOf } from "../../unit/screens/kit-samples.ts";
 import { until } from "../drivers/driver.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, standsStill } from "./on-phone.ts";
 
 declare global {
   /** Whether the phone of this test grants a lit screen. */
@@ -74,6 +74,7 @@ const REFUSED =
 
 it("says on the board that the screen may go dark, until the phone grants it, and moves nothing", async () => {
   await expect.poll(head).toBe("screen may go dark");
+  await standsStill(phone.chromium, "rings");
   expect(await words()).toEqual([REFUSED]);
   const before = await keys();
   expect(before.length).toBeGreaterThan(3);
@@ -86,6 +87,7 @@ it("says on the board that the screen may go dark, until the phone grants it, an
 it("says it at a ring that runs, and moves nothing", async () => {
   await phone.goTo(`#/ring/${ring}`);
   await phone.chromium.reload();
+  await standsStill(phone.chromium, "ring");
   await expect.poll(words).toEqual(["The screen may go dark, and then it cannot ring: read by the clock."]);
   const before = await keys();
   await grant();
@@ -96,6 +98,7 @@ it("says it at a ring that runs, and moves nothing", async () => {
 it("says it in a few words at an open hole, and moves nothing", async () => {
   await phone.goTo(`#/hole/${hole}`);
   await phone.chromium.reload();
+  await standsStill(phone.chromium, "hole");
   await expect.poll(words).toEqual(["screen may go dark"]);
   const before = await keys();
   await grant();
