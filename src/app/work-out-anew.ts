@@ -15,7 +15,7 @@ export const workOutAnew = async (house: Pick<House, "records" | "results" | "se
   const now = JSON.stringify([FIELD_COVER_VERSION, HOLES_AND_RINGS_VERSION, wantedBy(house.settings.value)]);
   const before = await getMeta(connection, WORKED_OUT_BY);
   if (!before.ok || before.value === now) return;
-  if (before.value !== undefined) await workAhead(house);
+  const done = before.value === undefined || (await workAhead(house));
   // Broken off before this, the next start does it again: what was kept meanwhile is not worked out twice.
-  await setMeta(connection, WORKED_OUT_BY, now);
+  if (done) await setMeta(connection, WORKED_OUT_BY, now);
 };
