@@ -62,6 +62,16 @@ const newerBuild: Step = async ({ chromium, host }) => {
   });
 };
 
+/** The newer build is never let in, and no long wait of the page for it comes to its end. */
+const neverLetIn: Step = ({ chromium }) =>
+  chromium.run(() => {
+    ServiceWorker.prototype.postMessage = () => undefined;
+    const shortly = setTimeout;
+    const wait = (does: () => void, ms = 0) => shortly(does, ms < 2000 ? ms : 2 ** 30);
+    globalThis.setTimeout = wait as typeof setTimeout;
+    return null;
+  });
+
 /** A part of the app cannot be fetched, as the build's own loader tells it. */
 const partIsMissing: Step = ({ chromium }) =>
   chromium.run(() => {
@@ -98,5 +108,6 @@ export const AROUND: readonly (readonly [name: string, ...way: Step[]])[] = [
     newerBuild,
     reads("A newer Mulchmark is ready"),
   ],
+  ["newer build, being taken", neverLetIn, "Take it", reads("is being taken")],
   ["a part is missing, over a running test", show("line"), partIsMissing, seen(".bars.over-head p")],
 ];
