@@ -1,5 +1,5 @@
 /** What was found on a field by harvest year and strip, newest first: ground cover, worms, soak-in, and paper. */
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { RecordId } from "../../record/ids.ts";
 import { useAfterFrames } from "../parts/after-frames.ts";
 import { useHouse } from "../parts/house.ts";
@@ -34,11 +34,16 @@ export const FieldYears = (props: { readonly fields: readonly RecordId<"field">[
   );
   const begun = useAfterFrames(1);
   const [field] = fields;
+  const openedBehind = useRef<boolean | undefined>(undefined);
+  if (now !== undefined) openedBehind.current ??= !now.upToDate;
+  const behind = openedBehind.current === true;
+  // On a page that stands open a line more would move what is below: its heading says so instead.
+  const saysInTitle = now?.upToDate === false && !behind;
   return (
     <section class="ruled field-years">
-      <h2>{says.title}</h2>
+      <h2>{saysInTitle ? says.titleBefore : says.title}</h2>
       {begun && now !== undefined && field !== undefined && (now.upToDate || now.years.length > 0) ? (
-        <Years now={now} field={field} />
+        <Years now={now} field={field} openedBehind={behind} />
       ) : (
         <p aria-busy="true">{says.working}</p>
       )}
@@ -46,13 +51,17 @@ export const FieldYears = (props: { readonly fields: readonly RecordId<"field">[
   );
 };
 
-const Years = ({ now, field }: { readonly now: YearsNow; readonly field: RecordId<"field"> }) => {
+const Years = (props: {
+  readonly now: YearsNow;
+  readonly field: RecordId<"field">;
+  readonly openedBehind: boolean;
+}) => {
+  const { now, field } = props;
   const says = useWordsOf(YEARS_WORDS);
   const keyOf = ({ year, said }: YearFound): string => `${year} ${said}`;
   const [newest] = now.years;
   const [turned, setTurned] = useState<ReadonlySet<string>>(new Set());
   const charted = useAfterFrames(1);
-  const [wasBehind] = useState(!now.upToDate);
   if (newest === undefined)
     return (
       <>
@@ -69,7 +78,7 @@ const Years = ({ now, field }: { readonly now: YearsNow; readonly field: RecordI
   };
   return (
     <>
-      {wasBehind ? (
+      {props.openedBehind ? (
         // It stays where it once stood: nothing below may move when the new results come.
         <p class="aside" role="status" aria-busy={!now.upToDate}>
           {now.upToDate ? says.broughtUpToDate : says.before}

@@ -3,8 +3,9 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import type { RecordId } from "../../../src/record/ids.ts";
 import type { LineHeader } from "../../../src/record/kinds/observation.ts";
 import { href } from "../../../src/screens/parts/route.ts";
+import type { ChromiumTab } from "../drivers/chromium.ts";
 import { until } from "../drivers/driver.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { handsOn, type OnPhone, onPhone } from "./on-phone.ts";
 import { storedRecords } from "./on-record.ts";
 import { yearsSample } from "./years-sample.ts";
 
@@ -55,14 +56,26 @@ const beginsAt = () =>
       return tops.map((top) => Math.round(top - (tops[0] ?? 0)));
     });
 
-/** The line of 16 covered marks of 20, the newest of the first strip. */
-const newestLine = (): RecordId<"observation"> => {
+/** The lines of the first strip, newest first: 16, 15 and 14 covered marks of 20 in the last year. */
+const linesOfStrip = (): readonly RecordId<"observation">[] => {
   const [strip] = sample.strips;
   const lines = sample.rows.records.filter(({ revs }) => {
     const body = revs[0]?.body as Partial<LineHeader> | undefined;
     return body?.type === "line" && body.strip === strip;
   });
-  return lines.sort((a, b) => b.keys.atMs - a.keys.atMs)[0]?.id as RecordId<"observation">;
+  return lines.sort((a, b) => b.keys.atMs - a.keys.atMs).map(({ id }) => id as RecordId<"observation">);
+};
+
+const deleteLine = async (tab: ChromiumTab, line: RecordId<"observation"> | undefined): Promise<void> => {
+  if (line === undefined) throw new Error("There is no such line");
+  await handsOn(tab).goTo(href({ at: "line-sheet", line }));
+  await tab.page.getByRole("button", { name: "Delete this line", exact: true }).tap();
+  await tab.page.getByRole("button", { name: "Delete", exact: true }).last().tap();
+  await until("it is deleted", async () =>
+    (await storedRecords(phone.chromium, "observation")).some(
+      ({ id, revs }) => id === line && revs[0]?.deleted === true,
+    ),
+  );
 };
 
 it("has nothing from before at the first time", async () => {
@@ -76,15 +89,7 @@ it("has nothing from before at the first time", async () => {
 });
 
 it("shows what was found before the change, and says so where each number stands", async () => {
-  const line = newestLine();
-  await phone.goTo(href({ at: "line-sheet", line }));
-  await page().getByRole("button", { name: "Delete this line", exact: true }).tap();
-  await page().getByRole("button", { name: "Delete", exact: true }).last().tap();
-  await until("it is deleted", async () =>
-    (await storedRecords(phone.chromium, "observation")).some(
-      ({ id, revs }) => id === line && revs[0]?.deleted === true,
-    ),
-  );
+  await deleteLine(phone.chromium, linesOfStrip()[0]);
   await hold();
   await phone.goTo(field);
   await page().locator(".field-years").getByText(BEFORE).waitFor();
@@ -121,4 +126,23 @@ it("answers no other question by what was kept", async () => {
   expect(await page().locator(".found-day").count()).toBe(0);
   await letGo();
   await expect.poll(newestDay).toMatch(/73 %/);
+});
+
+it("says it on a page that stands open, once the new numbers do not come at once", async () => {
+  await hold();
+  const before = await beginsAt();
+  const other = await phone.chromium.tab();
+  await other.open(page().url().replace(/#.*/, "#/measure"));
+  await deleteLine(other, linesOfStrip()[1]);
+  await page().getByRole("heading", { name: "Found before the changes …" }).waitFor();
+  await expect.poll(newestDay).toMatch(/73 %/);
+  await expect.poll(firstStrip).toMatch(new RegExp(`${BEFORE}.*73 %`, "s"));
+  expect(await beginsAt()).toEqual(before);
+  await letGo();
+  // 14 of 20 marks.
+  await expect.poll(newestDay).toMatch(/1 line.*70 %/s);
+  await expect.poll(firstStrip).toMatch(/1 line.*70 %/s);
+  await page().getByRole("heading", { name: "Found, by harvest year" }).waitFor();
+  expect(await page().getByText(BEFORE).count()).toBe(0);
+  expect(await beginsAt()).toEqual(before);
 });
