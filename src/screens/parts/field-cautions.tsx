@@ -15,8 +15,6 @@ import { TONGUE } from "./words.common.ts";
 import { useWordsOf } from "./words-of.ts";
 import "./field-cautions.css";
 
-export type { CautionsAt } from "./read-cautions.ts";
-
 /** What has to be said at a set-out. */
 export interface ShownCautions {
   readonly test: CautionsAt["test"];
@@ -29,7 +27,7 @@ export interface ShownCautions {
 }
 
 /** The cautions of a set-out; undefined while they are read. */
-export const useCautions = (at: CautionsAt): ShownCautions | undefined => {
+const useCautions = (at: CautionsAt): ShownCautions | undefined => {
   const house = useHouse();
   const { cautionsRead } = house.settings.value;
   const found = useLive(() => readCautionFacts(house, at), [at.visit, at.field, at.test, at.person]);
@@ -66,14 +64,14 @@ const weightWords = (litres: number, habits: UnitHabits): string =>
     ? `${writeNumber(litres, TONGUE, 1)} kg`
     : `${writeNumber(litres * LB_PER_KG, TONGUE)} lb`;
 
-/** The cautions; nothing while they are read, and nothing when none is due. */
-export const Cautions = (props: { readonly now: ShownCautions | undefined }) => {
+/** The cautions; nothing when none is due. */
+export const Cautions = (props: { readonly now: ShownCautions }) => {
   const house = useHouse();
   const words = useWordsOf(CAUTION_WORDS);
   const { tongue } = house.words.value.common;
   const { habits } = house.settings.value;
   const { now } = props;
-  if (now === undefined || now.list.length === 0) return null;
+  if (now.list.length === 0) return null;
   return (
     <section class="cautions">
       <h2>{now.test === "line" ? words.titleLine : words.title}</h2>

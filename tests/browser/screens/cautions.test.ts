@@ -88,6 +88,23 @@ it("says before a line when the field was sprayed, and never holds anyone up", a
   await phone.chromium.page.locator(".count-keys").waitFor();
 });
 
+it("draws no form before its cautions, which would push it down under a finger", async () => {
+  await phone.chromium.page.addInitScript(() => {
+    const watch = new MutationObserver(() => {
+      if (document.querySelector("main input") === null) return;
+      watch.disconnect();
+      Object.assign(globalThis, { first: document.querySelector("main .cautions") !== null });
+    });
+    watch.observe(document, { subtree: true, childList: true });
+  });
+  for (const address of [line, hole, ring]) {
+    await phone.goTo(address);
+    await phone.chromium.reload();
+    await phone.chromium.page.locator("main .cautions").waitFor();
+    expect(await phone.chromium.page.evaluate(() => Reflect.get(globalThis, "first"))).toBe(true);
+  }
+});
+
 it("says before a hole what to mind on this ground, and never holds anyone up", async () => {
   await phone.goTo(hole);
   await phone.reads("I have read this");

@@ -4,7 +4,7 @@ import { useEffect, useState } from "preact/hooks";
 import { readClock } from "../../../device/clock.ts";
 import type { RecordId } from "../../../record/ids.ts";
 import { RainPlace } from "../../fields/rain-place.tsx";
-import { Cautions, useCautions } from "../../parts/field-cautions.tsx";
+import { Cautions, type ShownCautions, WithCautions } from "../../parts/field-cautions.tsx";
 import { fromHere } from "../../parts/from-here.ts";
 import { useHouse } from "../../parts/house.ts";
 import { HowTo } from "../../parts/how-to.tsx";
@@ -62,14 +62,22 @@ export const NewRingScreen = (props: {
       </Page>
     );
   return (
-    <Typed form="ring">
-      <Form setOut={found} standing={standing} />
-    </Typed>
+    <WithCautions visit={found.visit.id} field={found.field.id} test="ring">
+      {(cautions) => (
+        <Typed form="ring">
+          <Form setOut={found} cautions={cautions} standing={standing} />
+        </Typed>
+      )}
+    </WithCautions>
   );
 };
 
-const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingStill }) => {
-  const { setOut, standing } = props;
+const Form = (props: {
+  readonly setOut: RingSetOut;
+  readonly cautions: ShownCautions;
+  readonly standing: StandingStill;
+}) => {
+  const { setOut, cautions, standing } = props;
   const house = useHouse();
   const catalogue = house.words.value;
   const words = useWordsOf(RING_WORDS).setOut;
@@ -86,12 +94,6 @@ const Form = (props: { readonly setOut: RingSetOut; readonly standing: StandingS
   const guess = useGuess();
   const choose = (patch: Partial<RingChoices>) => setChoices((before) => ({ ...before, ...patch }));
   const { kit, taken, follows, moved } = setOut;
-  const cautions = useCautions({
-    visit: setOut.visit.id,
-    field: setOut.field.id,
-    test: "ring",
-    person: house.settings.value.person,
-  });
   // A strip or ring that was added just now comes with the next reading of the lists.
   useEffect(() => {
     fillChoices((before) => ({
