@@ -24,7 +24,7 @@ beforeAll(async () => {
   await phone.touch("Bring in the example farm");
   await phone.reads("The example farm is here.");
   await phone.chromium.context.setOffline(true);
-}, 120_000);
+});
 afterAll(() => phone.close());
 
 const kindOf = (address: string): string => address.replaceAll(/[a-z]+-[0-9a-f]{32}/gu, "*");

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, placeAtRest } from "./on-phone.ts";
 import { yearsSample } from "./years-sample.ts";
 
 let phone: OnPhone;
@@ -50,8 +50,7 @@ it("draws a chart for each measure once it comes near, and says a touched point 
   // The newest value of the first strip, 75 of 100, found by trying where it must stand.
   const over = charts.first().locator(".u-over");
   await over.waitFor();
-  const box = await over.boundingBox();
-  if (box === null) throw new Error("the chart has no place");
+  const box = await placeAtRest(over);
   // Years from 2018.6 to 2024.4, the first of two strips half a step to the left.
   const x = ((2024 - 0.05 - 2018.6) / (2024.4 - 2018.6)) * box.width;
   await over.tap({ position: { x, y: 0.25 * box.height } });

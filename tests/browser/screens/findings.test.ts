@@ -122,7 +122,7 @@ it("shows worms and what soaked in of a field without a line", async () => {
 it("leads from strips that lie beside each other to what that proves", async () => {
   // Lines of one day: there is no day to choose.
   const keys = phone.chromium.page.locator("a.key", { hasText: "Side by side" });
-  expect(await keys.allInnerTexts()).toEqual(["Side by side"]);
+  await expect.poll(() => keys.allInnerTexts()).toEqual(["Side by side"]);
   await phone.touch("Side by side");
   await phone.reads("Like with like first");
   await phone.goTo("#/findings");
@@ -245,7 +245,9 @@ it("says that a newer day has one strip alone, and leads to side by side of each
   expect(await other.chromium.page.getByText("has a number").count()).toBe(1);
   // Each day with two strips by its own key, the newest first.
   const keys = other.chromium.page.locator("a.key", { hasText: "Side by side" });
-  expect(await keys.allInnerTexts()).toEqual(["Side by side, 7 May 2024", "Side by side, 30 Apr 2024"]);
+  await expect
+    .poll(() => keys.allInnerTexts())
+    .toEqual(["Side by side, 7 May 2024", "Side by side, 30 Apr 2024"]);
   for (const [at, visit] of [days.lines, days.holes].entries()) {
     expect(await keys.nth(at).getAttribute("href")).toBe(href({ at: "side-by-side", visit, strip: null }));
     expect((await keys.nth(at).boundingBox())?.height).toBeGreaterThanOrEqual(48);

@@ -56,9 +56,10 @@ it("starts, and goes on without signal", async () => {
 });
 
 it("sets out the first line: whole field, a rope from the kit, a position taken standing still", async () => {
+  await follow(here, "Count a line");
+  await reads(here, "Stand still at the start of the line");
   // The browser stamps it with the moment it is set; the app takes none that is older than ten seconds.
   await here.context.setGeolocation({ latitude: 52.1, longitude: -1.3, accuracy: 4 });
-  await follow(here, "Count a line");
   await reads(here, /Position within about 4 m/);
   // A field that was begun without a word is one strip already.
   await expect.poll(() => here.page.getByRole("radio", { name: "whole field" }).isChecked()).toBe(true);

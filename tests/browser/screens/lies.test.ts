@@ -85,7 +85,7 @@ it("puts a line on another strip, another rope and no marked spot, and its marks
   await phone.touch("Correct it");
   await phone.reads("Long Bottom · straw off");
   await expect.poll(text).toContain("What is said of it was last changed");
-  expect(await text()).not.toContain("by the hedge");
+  await expect.poll(text).not.toContain("by the hedge");
   const kept = await body(line);
   expect([kept.strip, kept.rope, kept.spot]).toEqual([strips[1], ropes[1], undefined]);
   // Three of four marks are covered, whatever the rope.

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, beforeEach, expect, it } from "vitest";
 import { until } from "../drivers/driver.ts";
 import { lineSample } from "./line-sample.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, stepOf } from "./on-phone.ts";
 
 /** The way back from a panel of the counting screen: the phone's own gesture, the panel's key, Escape. */
 const { rows, addresses } = lineSample();
@@ -18,16 +18,20 @@ const question = () => phone.chromium.run(() => document.querySelector(".running
 const asks = (words: string) => until(`it asks: ${words}`, async () => (await question()) === words);
 const tool = (words: string) => phone.chromium.page.getByRole("button", { name: words, exact: true }).last();
 
+let atLine = 0;
+
 /** Comes to a line from its visit, so that there is something behind it. */
 const begin = async (line: string) => {
   await phone.goTo(addresses.visit);
   await phone.chromium.page.locator(".head").getByText("Long Bottom").waitFor();
   await phone.goTo(line);
   await phone.chromium.page.locator(".count").waitFor();
+  atLine = await stepOf(phone.chromium);
 };
 
 /** One step back from here leads to the visit. */
 const leavesAtOnce = async () => {
+  await until("the step of the panel is gone", async () => (await stepOf(phone.chromium)) === atLine);
   await back();
   await until("the visit is shown", async () => (await at()) === addresses.visit);
 };

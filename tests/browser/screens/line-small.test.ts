@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { until } from "../drivers/driver.ts";
 import { lineSample } from "./line-sample.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, standsStill } from "./on-phone.ts";
 
 /**
  * The counting screen where there is little room: a small phone, the same on its side, and a page of 195 CSS
@@ -87,6 +87,7 @@ describe.each([
     async (line) => {
       await phone.goTo(addresses[line]);
       await asks("What does the raindrop meet at mark 5?");
+      await standsStill(phone.chromium, line);
       const before = await places();
       await expect.poll(faults).toEqual([]);
       await phone.chromium.page.tap("[data-answer=residue]");
@@ -105,6 +106,7 @@ describe.each([
     async (line) => {
       await phone.goTo(addresses[line]);
       await asks("Which mark has no residue?");
+      await standsStill(phone.chromium, line);
       const before = await places();
       await expect.poll(faults).toEqual([]);
       const afterAll = phone.chromium.page.getByRole("button", { name: "Residue after all" });

@@ -60,7 +60,7 @@ it("stands above the details on the page of a field, with its area", async () =>
   await phone.reads("3 ha, 700 m around");
   await phone.reads("north is up");
   // Its script and its style come now, and were kept for it before.
-  expect(await mapParts()).toBe(2);
+  await expect.poll(mapParts).toBe(2);
 });
 
 it("is left while it still comes closer, and nothing is missing then", async () => {
@@ -74,6 +74,7 @@ it("is left while it still comes closer, and nothing is missing then", async () 
 });
 
 it("writes no name over another one or over a sign", async () => {
+  await placeAtRest(phone.chromium.page.locator(".ground .sign").first());
   const over = await phone.chromium.run(() => {
     const boxes = [...document.querySelectorAll(".ground-name, .sign svg")]
       .filter((one) => getComputedStyle(one).visibility === "visible")

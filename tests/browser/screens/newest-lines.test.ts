@@ -65,7 +65,7 @@ it("looks through some hundred headers, and through more when it is asked", asyn
 it("lays the next line like the last one, though rings were begun since", async () => {
   await phone.goTo(`#/visit/${visit}/new-line`);
   await page().getByRole("radio", { name: "wheel track" }).waitFor({ state: "attached" });
-  expect(await page().getByRole("radio", { name: "wheel track" }).isChecked()).toBe(true);
+  await expect.poll(() => page().getByRole("radio", { name: "wheel track" }).isChecked()).toBe(true);
 });
 
 it("offers to go on with a line that was left unfinished before the rings", async () => {

@@ -85,6 +85,12 @@ export const standsStill = async (driver: Driver, screen: string): Promise<void>
   );
 };
 
+/** At which step of its history the page stands: a panel that its own key closed goes back a moment later. */
+export const stepOf = (driver: Driver): Promise<number> =>
+  driver.run(
+    () => (Reflect.get(globalThis, "navigation") as { currentEntry: { index: number } }).currentEntry.index,
+  );
+
 /** Where something on a map lies once it has come to rest: a map is drawn anew while it finds its size. */
 export const placeAtRest = async (
   of: Locator,

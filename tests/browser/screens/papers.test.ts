@@ -47,8 +47,11 @@ it("writes it down under its year, apart and said, and on the timeline", async (
   await expect
     .poll(async () => (await rows())[0])
     .toMatch(/Ground cover\s+1 May 2019 · 4 samples · notebook of 2019\s+Change\s+31 %/);
-  const [row] = await phone.chromium.page.locator(".timeline > li.paper").allInnerTexts();
-  expect(row).toMatch(/^Ground cover, 31 %\s+1 May 2019 · straw left · from paper, no raw readings$/);
+  // The timeline is read by itself.
+  const noted = () => phone.chromium.page.locator(".timeline > li.paper").allInnerTexts();
+  await expect
+    .poll(async () => (await noted())[0])
+    .toMatch(/^Ground cover, 31 %\s+1 May 2019 · straw left · from paper, no raw readings$/);
 });
 
 it("is drawn once there is a second year, and named from paper in the table behind the chart", async () => {

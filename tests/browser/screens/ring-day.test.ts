@@ -43,7 +43,7 @@ beforeAll(async () => {
   await chromium.context.setOffline(true);
   await phone.goTo(board);
   await phone.reads("No ring is set out yet.");
-}, 120_000);
+});
 afterAll(() => phone.close());
 
 const later = (minutes: number) => passMinutes(phone.chromium.page, minutes);

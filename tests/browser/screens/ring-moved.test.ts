@@ -29,7 +29,7 @@ beforeAll(async () => {
   });
   visit = today;
   phone = await onPhone(rows());
-}, 120_000);
+});
 afterAll(() => phone.close());
 
 const spotOf = (name: RegExp) => phone.chromium.page.getByRole("radio", { name });

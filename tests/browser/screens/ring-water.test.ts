@@ -24,7 +24,7 @@ beforeAll(async () => {
   ring = add("observation", ringOf({ visit, field, strip, ring: kit }, { startedAtMs: Date.now() }));
   board = `#/visit/${visit}/rings`;
   phone = await onPhone(rows());
-}, 120_000);
+});
 afterAll(() => phone.close());
 
 const key = (name: string) => phone.chromium.page.getByRole("button", { name, exact: true }).first();

@@ -4,7 +4,7 @@ import { NO_STRIP } from "../../../src/record/ground.ts";
 import { dayOf } from "../../../src/screens/parts/numbers.ts";
 import { beginSample, fieldOf } from "../../bench/seed.ts";
 import { placeAt, stand, storedBody } from "./map-sample.ts";
-import { type OnPhone, onPhone } from "./on-phone.ts";
+import { type OnPhone, onPhone, standsStill } from "./on-phone.ts";
 
 const { add, rows } = beginSample();
 const day = dayOf(Date.now());
@@ -188,6 +188,7 @@ it("says how far each spot lies once a position is there, and moves no key for i
     );
   // Until the browser has said that it may be asked, a key to ask for the position stands there.
   await phone.chromium.page.locator(".standing [role=status]").waitFor();
+  await standsStill(phone.chromium, "line-new");
   const before = await tops();
   await stand(phone, 182, 130, 4);
   // 2 m east of the old pasture; the stake 82 m west and 80 m south: 115 m by Pythagoras.

@@ -129,9 +129,10 @@ it("keeps the measured position of a hole that is moved by hand", async () => {
   await context.grantPermissions(["geolocation"], { origin: new URL(page().url()).origin });
   await phone.goTo(addresses["hole-sheet"] ?? "");
   await phone.chromium.reload();
+  await press("Take the position here");
+  await page().getByRole("button", { name: "Use this position", exact: true }).waitFor();
   // The browser stamps it with the moment it is set; the app takes none that is older than ten seconds.
   await context.setGeolocation({ latitude: 52.0007, longitude: 0.5012, accuracy: 4 });
-  await press("Take the position here");
   await page().getByRole("button", { name: "Use this position", exact: true }).tap();
   await phone.reads(/Measured standing still, within about 4 m/);
   await press("Move the position");

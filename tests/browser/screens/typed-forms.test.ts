@@ -40,8 +40,7 @@ const BROUGHT = "Brought back what you had typed.";
 const page = () => phone.chromium.page;
 const line = (label: string) => page().getByRole("textbox", { name: label });
 const stands = async (label: string, text: string) => {
-  await line(label).first().waitFor();
-  expect(await line(label).first().inputValue()).toBe(text);
+  await expect.poll(() => line(label).first().inputValue()).toBe(text);
 };
 const press = (name: string) => page().getByRole("button", { name, exact: true }).last().tap();
 const chosen = (name: string) => page().getByLabel(name, { exact: true }).first().isChecked();
@@ -77,7 +76,7 @@ beforeAll(async () => {
 afterAll(() => phone.close());
 beforeEach(() => phone.chromium.run(() => sessionStorage.clear()));
 // Every test ends with its form kept or left: then nothing of it may lie about.
-afterEach(async () => expect(await kept()).toEqual([]));
+afterEach(() => until("nothing lies about", async () => (await kept()).length === 0));
 
 it("brings a new field back after a reload and after Back, and begins it afresh", async () => {
   await phone.goTo("#/fields");
@@ -157,7 +156,7 @@ it("brings a strip back, new or corrected, and what nobody touched from the reco
   await page().locator(".strip-form").getByText("tilled", { exact: true }).tap();
   await again();
   await stands("Name of the strip", "north half");
-  expect(await chosen("tilled")).toBe(true);
+  await expect.poll(() => chosen("tilled")).toBe(true);
   await press("Done");
   await phone.reads("north half");
   await phone.touch("Change a strip");
@@ -182,7 +181,7 @@ it("brings back the correction of what was done on a field, and details of it", 
   await timeline.locator(".strip-form").getByText("yesterday", { exact: true }).tap();
   await again();
   await stands("In your own words (may stay empty)", "wet corner left");
-  expect(await chosen("yesterday")).toBe(true);
+  await expect.poll(() => chosen("yesterday")).toBe(true);
   await timeline.getByRole("button", { name: "Done" }).tap();
   await timeline.getByText("wet corner left").first().waitFor();
   await phone.touch("Direction of the rows");
@@ -206,7 +205,7 @@ it("brings a ring that is set out back: rims, guess, plan and what was chosen", 
   await stands("Place 2, in cm", "");
   await stands("Place 3, in cm", "4.6");
   await stands("Minutes after the start", "5 10 40");
-  expect(await chosen("wheel track")).toBe(true);
+  await expect.poll(() => chosen("wheel track")).toBe(true);
   // The ring of the kit that was kept above is the one that is free.
   await press("Set it out");
   await page().waitForURL(/#\/ring\//);
@@ -413,7 +412,7 @@ it("does not say that anything was brought back where nothing was", async () => 
   expect(await broughtCount()).toBe(0);
   await setUnits("Metric");
   await stands("From mark to mark, in cm", "15");
-  expect(await broughtCount()).toBe(1);
+  await expect.poll(broughtCount).toBe(1);
   await press("Close");
 });
 
@@ -449,7 +448,7 @@ it("brings back what was said of a ring whose strip was deleted meanwhile", asyn
   await page().locator("button.row", { hasText: "straw left" }).waitFor({ state: "detached" });
   await phone.goTo(addresses["ring-sheet"] ?? "");
   await again();
-  expect(await chosen("wheel track")).toBe(true);
+  await expect.poll(() => chosen("wheel track")).toBe(true);
   await press("Close");
 });
 

@@ -27,6 +27,9 @@ afterEach(async () => {
 
 const nameIn = (tab: ChromiumTab, name: string) => tab.page.getByLabel("Name").fill(name);
 
+const isChosen = (tab: ChromiumTab, label: string) =>
+  expect.poll(() => tab.page.getByLabel(label).isChecked(), { message: `${label} is chosen` }).toBe(true);
+
 const hashOf = (tab: ChromiumTab) => tab.run(() => location.hash);
 
 const past = (tab: ChromiumTab) =>
@@ -89,13 +92,13 @@ it("keeps what was chosen in the first tab, also when the other one changes a se
   await past(first);
   await second.page.getByRole("button", { name: "Add a field" }).tap();
   await past(second);
-  expect(await hashOf(second)).toBe("#/fields/new");
+  await expect.poll(() => hashOf(second)).toBe("#/fields/new");
   await second.open(`${host.url}#/settings`);
   await second.page.getByLabel("Dusk").tap();
   await second.reload();
   await second.page.getByText("Who is measuring now?").waitFor();
-  expect(await second.page.getByLabel("One who counts").isChecked()).toBe(true);
-  expect(await second.page.getByLabel("US customary").isChecked()).toBe(true);
+  await isChosen(second, "One who counts");
+  await isChosen(second, "US customary");
   expect(await counted()).toEqual({ people: 1, fields: 1, visits: 1 });
 });
 
@@ -110,5 +113,5 @@ it("loses no name that was typed in the second tab alone", async () => {
   await second.open(`${host.url}#/settings`);
   await second.reload();
   await second.page.getByText("Who is measuring now?").waitFor();
-  expect(await second.page.getByLabel("One who counts").isChecked()).toBe(true);
+  await isChosen(second, "One who counts");
 });
