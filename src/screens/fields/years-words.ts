@@ -11,7 +11,7 @@ const english = (trade: TradeWords) => ({
   title: `Found, by ${trade.harvestYear}`,
   none: "Nothing measured here yet.",
   working: "Being worked out …",
-  titleBefore: "Found before the changes …",
+  titleBefore: "Found, not up to date",
   before: "From before the last changes …",
   broughtUpToDate: "Brought up to date.",
   year: (year: number, said: boolean): string =>

@@ -134,7 +134,7 @@ it("says it on a page that stands open, once the new numbers do not come at once
   const other = await phone.chromium.tab();
   await other.open(page().url().replace(/#.*/, "#/measure"));
   await deleteLine(other, linesOfStrip()[1]);
-  await page().getByRole("heading", { name: "Found before the changes …" }).waitFor();
+  await page().getByRole("heading", { name: "Found, not up to date" }).waitFor();
   await expect.poll(newestDay).toMatch(/73 %/);
   await expect.poll(firstStrip).toMatch(new RegExp(`${BEFORE}.*73 %`, "s"));
   expect(await beginsAt()).toEqual(before);
