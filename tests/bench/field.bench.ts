@@ -200,8 +200,9 @@ const openField = async ({ to, name, values, many }: ToOpen): Promise<Opening> =
       document.querySelector<HTMLElement>(`a[href="${link}"]`)?.click();
       const drawn = (): boolean => document.querySelector("h1")?.textContent === title;
       const covered = (): boolean =>
-        [...document.querySelectorAll(shown)].filter((one) => /\d/.test(one.textContent ?? "")).length >=
-        least;
+        [...document.querySelectorAll(shown)].filter(
+          (one) => /\d/.test(one.textContent ?? "") && one.checkVisibility({ visibilityProperty: true }),
+        ).length >= least;
       const seen = (what: () => boolean): Promise<number> =>
         new Promise((resolve, reject) => {
           const look = (): void => {

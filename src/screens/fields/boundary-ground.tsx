@@ -5,7 +5,9 @@ import { useHouse } from "../parts/house.ts";
 import { LinkKey } from "../parts/keys.tsx";
 import { lengthWords } from "../parts/lengths.ts";
 import { useLive } from "../parts/live.ts";
-import { FieldMap } from "../parts/map/field-map.tsx";
+import { FieldMap, useOnField } from "../parts/map/field-map.tsx";
+import { hasPlaces } from "../parts/map/field-things.ts";
+import { NotRead } from "../parts/not-read.tsx";
 import { href } from "../parts/route.ts";
 import type { SameField } from "../parts/same-field.ts";
 import { useWordsOf } from "../parts/words-of.ts";
@@ -22,10 +24,13 @@ export const FieldGround = ({ same }: { readonly same: SameField }) => {
     const draft = await getMeta(records.connection, draftKey(id));
     return draft.ok && draft.value !== undefined ? cornersOf(draft.value).length : null;
   }, [id]);
+  const on = useOnField(id, null);
+  const mapped = useLive(() => hasPlaces(records, same), [same]);
+  const read = mapped !== undefined && begun !== undefined;
   const size = useMemo(() => (body.boundary === null ? null : sizeOf(body.boundary)), [body.boundary]);
   return (
     <section class="field-ground">
-      <FieldMap field={id} visit={null} />
+      {read ? <FieldMap field={id} visit={null} on={on} expected={mapped} /> : <NotRead />}
       {size === null ? null : (
         <p>
           <b>

@@ -6,6 +6,7 @@ import { useHouse } from "../parts/house.ts";
 import { Key } from "../parts/keys.tsx";
 import { useLastShown } from "../parts/last-shown.ts";
 import { useLive } from "../parts/live.ts";
+import { NotRead } from "../parts/not-read.tsx";
 import { useWordsOf } from "../parts/words-of.ts";
 import { AddPaper, Papers } from "./papers.tsx";
 import { YearsCharts } from "./years-charts.tsx";
@@ -45,7 +46,10 @@ export const FieldYears = (props: { readonly fields: readonly RecordId<"field">[
       {begun && now !== undefined && field !== undefined && (now.upToDate || now.years.length > 0) ? (
         <Years now={now} field={field} openedBehind={behind} />
       ) : (
-        <p aria-busy="true">{says.working}</p>
+        <>
+          <p aria-busy="true">{says.working}</p>
+          <NotRead />
+        </>
       )}
     </section>
   );
@@ -93,7 +97,7 @@ const Years = (props: {
           </div>
         ),
       )}
-      {charted ? <YearsCharts now={now} /> : null}
+      {charted ? <YearsCharts now={now} /> : <NotRead />}
       <AddPaper field={field} />
     </>
   );

@@ -7,6 +7,8 @@ const AT_ONCE = 3;
 export const Growing = <T,>(props: {
   readonly of: readonly T[];
   readonly each: (one: T) => ComponentChildren;
+  /** What stands below the list, drawn once all of it is there: the list would push it down. */
+  readonly below?: ComponentChildren;
 }) => {
   const [count, setCount] = useState(AT_ONCE);
   const all = props.of.length;
@@ -15,5 +17,10 @@ export const Growing = <T,>(props: {
     const next = requestAnimationFrame(() => setCount(count + AT_ONCE));
     return () => cancelAnimationFrame(next);
   }, [count, all]);
-  return <>{props.of.slice(0, count).map(props.each)}</>;
+  return (
+    <>
+      {props.of.slice(0, count).map(props.each)}
+      {count < all ? null : props.below}
+    </>
+  );
 };

@@ -59,28 +59,30 @@ export const MethodsScreen = () => {
             : words.found(found.methods.length, found.sources.length)}
       </p>
       {found === null ? (
-        <>
-          <Growing
-            of={CHAPTERS}
-            each={(chapter) => (
-              <Fold
-                key={chapter.id}
-                chapter
-                title={words.chapters[chapter.id]}
-                inside={() => <OneChapter chapter={chapter} />}
-              />
-            )}
-          />
-          <h2>{words.marks}</h2>
-          <dl class="symbols">
-            {MARKS.map((mark) => (
-              <div class="symbol" key={mark}>
-                <dt>{marks[mark]}</dt>
-                <dd>{words.marksSay[mark]}</dd>
-              </div>
-            ))}
-          </dl>
-        </>
+        <Growing
+          of={CHAPTERS}
+          each={(chapter) => (
+            <Fold
+              key={chapter.id}
+              chapter
+              title={words.chapters[chapter.id]}
+              inside={() => <OneChapter chapter={chapter} />}
+            />
+          )}
+          below={
+            <>
+              <h2>{words.marks}</h2>
+              <dl class="symbols">
+                {MARKS.map((mark) => (
+                  <div class="symbol" key={mark}>
+                    <dt>{marks[mark]}</dt>
+                    <dd>{words.marksSay[mark]}</dd>
+                  </div>
+                ))}
+              </dl>
+            </>
+          }
+        />
       ) : (
         <>
           <MethodFolds key={`methods ${wanted}`} ids={found.methods.slice(0, MOST_SHOWN)} />

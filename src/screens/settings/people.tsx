@@ -8,6 +8,7 @@ import { concerns } from "../parts/concerns.ts";
 import { useHouse } from "../parts/house.ts";
 import { Choice, Key, WriteLine } from "../parts/keys.tsx";
 import { useLive } from "../parts/live.ts";
+import { NotRead } from "../parts/not-read.tsx";
 import { useTried } from "../parts/tried.ts";
 import { useWordsOf } from "../parts/words-of.ts";
 import { SETTINGS_WORDS } from "./words.ts";
@@ -82,7 +83,9 @@ export const People = () => {
   };
   return (
     <section class="settings-part">
-      {people === undefined ? null : (
+      {people === undefined ? (
+        <NotRead />
+      ) : (
         <Choice
           question={words.whoQuestion}
           options={[

@@ -11,6 +11,7 @@ import { standsStill } from "../screens/on-phone.ts";
 import { AROUND } from "./around.ts";
 import { LEFT_OPEN } from "./left-open.ts";
 import { type Eyes, eyesOn } from "./looks.ts";
+import { movesOf } from "./moves.ts";
 import { NEVER_MET } from "./never-met.ts";
 import { wholeFarm } from "./sample-whole.ts";
 import { type OnFarm, onFarm } from "./screens.ts";
@@ -62,6 +63,7 @@ const lookWell = async (state: string): Promise<void> => {
 it.each(Object.keys(wholeFarm().addresses))("%s", async (screen) => {
   await farm.begin();
   await farm.startAt(screen);
+  expect.soft(await movesOf(farm.chromium), "nothing to touch moves").toEqual([]);
   await lookWell(screen);
 });
 

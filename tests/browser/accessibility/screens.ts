@@ -7,6 +7,7 @@ import { untilControlled } from "../drivers/driver.ts";
 import { type BuiltServer, builtFolder, serveBuilt } from "../drivers/serve-built.ts";
 import { handsOn, standsStill } from "../screens/on-phone.ts";
 import { watchCanvases } from "./canvases.ts";
+import { watchMoves } from "./moves.ts";
 import type { SampleFarm } from "./sample.ts";
 import { wholeFarm } from "./sample-whole.ts";
 
@@ -34,6 +35,7 @@ export const onFarm = async (theme: "daylight" | "dusk"): Promise<OnFarm> => {
   await untilControlled(chromium);
   await putRows(chromium, rows, { theme });
   await watchCanvases(chromium);
+  await watchMoves(chromium);
   await chromium.reload();
   const putBack = await keepStore(chromium);
   const addressOf = (screen: string): string => {

@@ -11,6 +11,7 @@ import { useHouse } from "../../parts/house.ts";
 import { Key } from "../../parts/keys.tsx";
 import { useLastShown } from "../../parts/last-shown.ts";
 import { useLive } from "../../parts/live.ts";
+import { NotRead } from "../../parts/not-read.tsx";
 import { writeClock, writeNumber, writePercent } from "../../parts/numbers.ts";
 import { ownSentence } from "../../parts/own-units.ts";
 import { href } from "../../parts/route.ts";
@@ -35,7 +36,8 @@ export const StripHoles = (props: {
   const found = useLastShown(
     useLive(() => readStripHoles(records, props.visit, props.strip), [props.visit, props.strip]),
   );
-  if (found === undefined || found === null) return null;
+  if (found === undefined) return <NotRead />;
+  if (found === null) return null;
   return (
     <section class={props.name === undefined ? "strip-holes" : "strip-holes ruled"}>
       {props.name === undefined ? null : <h2>{props.name}</h2>}

@@ -11,6 +11,7 @@ import { Key, LinkKey } from "../../parts/keys.tsx";
 import { useLive } from "../../parts/live.ts";
 import { LockedPhone } from "../../parts/locked-phone.tsx";
 import { fieldName } from "../../parts/names.ts";
+import { NotRead } from "../../parts/not-read.tsx";
 import { writeDay } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
 import { href } from "../../parts/route.ts";
@@ -135,7 +136,7 @@ const BoardOfDay = (props: { readonly model: BoardModel; readonly board: Board }
           {all.length === 0 ? <p class="board-none">{words.none}</p> : null}
           <ul>{order.value.split(" ").map((id) => rows.get(id))}</ul>
           {waits ? <p class="board-note">{words.gapsHint}</p> : null}
-          <WhoReads people={people ?? []} />
+          {people === undefined ? <NotRead /> : <WhoReads people={people} />}
           <div class="board-part beside">
             <LinkKey to={href({ at: "map", field: board.visit.body.field, visit })}>{words.map}</LinkKey>
           </div>

@@ -11,6 +11,7 @@ import { Key, LinkKey } from "../../parts/keys.tsx";
 import { lengthWords } from "../../parts/lengths.ts";
 import { useLive } from "../../parts/live.ts";
 import { MovePositionOf } from "../../parts/move-position.tsx";
+import { NotRead } from "../../parts/not-read.tsx";
 import { writeNumber, writePercent } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
 import { PhotoPart } from "../../parts/photos/photo-part.tsx";
@@ -157,13 +158,8 @@ const StripWords = ({ header }: { readonly header: LineHeader }) => {
     () => stripCover(records, now, header),
     [header.visit, header.strip, header.spot, now],
   );
-  return (
-    <p class="two-lines">
-      {found === undefined
-        ? ""
-        : `${stripSentence(words.value, found)} ${moreSentence(words.value, found, now)}`}
-    </p>
-  );
+  if (found === undefined) return <NotRead />;
+  return <p>{`${stripSentence(words.value, found)} ${moreSentence(words.value, found, now)}`}</p>;
 };
 
 /** Start and end of the line; each can be moved by hand, or taken again while standing there, now or never. */

@@ -1,7 +1,4 @@
-/**
- * The map of a field inside a screen, and on a screen of its own with the same as a list beneath. Mount it as
- * `<FieldMap field={id} visit={null} />`, or with a visit for what was measured on that day.
- */
+/** The map of a field inside a screen, and on a screen of its own with the same as a list beneath. */
 import { useMemo, useState } from "preact/hooks";
 import type { RecordId } from "../../../record/ids.ts";
 import { sizeOf } from "../../fields/boundary-model.ts";
@@ -14,17 +11,29 @@ import { lengthWords } from "../lengths.ts";
 import { useLive } from "../live.ts";
 import { href } from "../route.ts";
 import { useWordsOf } from "../words-of.ts";
-import { type Drawing, placesOf } from "./drawing.ts";
+import { type Drawing, NOTHING_DRAWN, placesOf } from "./drawing.ts";
 import { drawField, MOST_TESTS, type OnField, readOnField } from "./field-things.ts";
 import { GroundView } from "./ground-view.tsx";
 import { type Here, useHere } from "./here.ts";
 import { type CountedFrom, type Row, ThingList, ThingRow } from "./thing-list.tsx";
 import { goneBy, MAP_WORDS } from "./words.ts";
 
+/** What lies on a field; undefined while it is read, null when the field is not on this device. */
+export const useOnField = (
+  field: RecordId<"field">,
+  visit: RecordId<"visit"> | null,
+): OnField | null | undefined => {
+  const { records } = useHouse();
+  return useLastShown(useLive(() => readOnField(records, field, visit), [field, visit]));
+};
+
 export const FieldMap = (props: {
   readonly field: RecordId<"field">;
   /** Only what was measured on this visit; null for the newest of all visits. */
   readonly visit: RecordId<"visit"> | null;
+  readonly on: ReturnType<typeof useOnField>;
+  /** There is something to draw, whatever it is: its room is kept while it is read. */
+  readonly expected?: boolean;
   /** A screen of its own: one finger moves the map, and the list follows. Else it is a part of a page. */
   readonly whole?: boolean;
 }) => {
@@ -35,12 +44,21 @@ export const FieldMap = (props: {
   const whole = props.whole === true;
   const here = useHere(true, whole);
   const [picked, setPicked] = useState<string | null>(null);
-  const on = useLastShown(useLive(() => readOnField(house.records, field, visit), [field, visit]));
+  const { on } = props;
   const made = useMemo(
     () => (on === undefined || on === null ? null : drawField(words, map, on)),
     [on, words, map],
   );
   const drawing = useDrawing(made?.drawing, here);
+  if (on === undefined && props.expected === true)
+    return (
+      <>
+        <GroundView label="" drawing={NOTHING_DRAWN} waits here={here} still onPick={setPicked}>
+          <LinkKey to={href({ at: "map", field, visit })}>{map.larger}</LinkKey>
+        </GroundView>
+        <p>{"\u00a0"}</p>
+      </>
+    );
   if (on === undefined || on === null || made === null || drawing === null) return null;
   const ground = placesOf(made.drawing).length > 0;
   if (!(ground || whole)) return null;
@@ -66,7 +84,7 @@ export const FieldMap = (props: {
         </div>
       )}
       {on.more ? <p>{map.newestOnly(MOST_TESTS)}</p> : null}
-      {made.without > 0 ? <p>{map.without(made.without)}</p> : null}
+      {made.without > 0 ? <p>{map.without(made.without)}</p> : on.more || whole ? null : <p>{"\u00a0"}</p>}
       {whole ? <WholeList on={on} drawing={made.drawing} from={from} /> : null}
     </>
   );

@@ -49,6 +49,25 @@ const testsOf = async (
   return lists.flat().sort((a, b) => b.row.keys.atMs - a.row.keys.atMs);
 };
 
+/** Spots and tests looked at for whether a field has a map at all: a page must not wait for all of them. */
+const FEW = 8;
+
+/** Whether there is a place to draw on a field: told by its boundary, some marked spots and its newest tests. */
+export const hasPlaces = async (records: Reader, same: SameField): Promise<boolean> => {
+  if (same.field.body.boundary !== null) return true;
+  const some = await Promise.all(
+    same.ids.map(async (field) => {
+      const [spots, tests] = await Promise.all([
+        records.list({ field, kind: "spot" }, { limit: FEW }),
+        records.list({ field, kind: "observation" }, { newestFirst: true, limit: FEW }),
+      ]);
+      const starts = tests.map(({ body }) => (body.type === "line" ? body.start : body.at).position);
+      return [...spots.map(({ body }) => body.position), ...starts].some((position) => position !== null);
+    }),
+  );
+  return some.includes(true);
+};
+
 /**
  * Reads what lies on a field, from headers alone.
  *

@@ -12,6 +12,7 @@ import type { Ground } from "./ground.ts";
 import type { Here } from "./here.ts";
 import { scaleBar } from "./scale.ts";
 import { MAP_WORDS } from "./words.ts";
+import "./ground-view.css";
 
 const LONGEST_BAR_PX = 120;
 
@@ -19,6 +20,8 @@ export const GroundView = (props: {
   /** What the map shows, for somebody who cannot see it. */
   readonly label: string;
   readonly drawing: Drawing;
+  /** Its ground is still read: the room is kept, so that nothing below moves when it is there. */
+  readonly waits?: boolean;
   /** Part of a page that is scrolled: one finger scrolls on. */
   readonly still?: boolean;
   /** Where it opens, when not at the whole of the ground. */
@@ -87,7 +90,7 @@ export const GroundView = (props: {
         <div class="keys ground-keys">{props.children}</div>
       </>
     );
-  if (empty) return <p>{words.noPlace}</p>;
+  if (empty && props.waits !== true) return <p>{words.noPlace}</p>;
   return (
     <>
       <div class={`ground ${still ? "" : "tall"}`}>

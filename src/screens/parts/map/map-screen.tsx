@@ -9,7 +9,7 @@ import { Page } from "../page.tsx";
 import { href } from "../route.ts";
 import { sameField } from "../same-field.ts";
 import { useWordsOf, useWordsWith } from "../words-of.ts";
-import { FieldMap } from "./field-map.tsx";
+import { FieldMap, useOnField } from "./field-map.tsx";
 import { MAP_WORDS } from "./words.ts";
 
 export const MapScreen = (props: {
@@ -20,6 +20,7 @@ export const MapScreen = (props: {
   const words = useWordsWith(FIELD_WORDS);
   const map = useWordsOf(MAP_WORDS);
   const { field, visit } = props;
+  const on = useOnField(field, visit);
   const same = useLive(async () => (await sameField(house.records, field)) ?? null, [field]);
   return (
     <Page
@@ -31,7 +32,7 @@ export const MapScreen = (props: {
       {same === undefined || same === null ? null : (
         <>
           <DemoNote id={same.field.id} />
-          <FieldMap field={field} visit={visit} whole />
+          <FieldMap field={field} visit={visit} on={on} whole />
         </>
       )}
     </Page>

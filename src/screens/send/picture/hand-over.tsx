@@ -9,13 +9,15 @@ import { PICTURE_WORDS } from "./words.ts";
 
 export const HandOver = (props: {
   readonly file: File;
+  /** The file is made still, and this one only of its type: its key keeps the room, and cannot be touched yet. */
+  readonly waits?: boolean;
   readonly share: string;
   readonly save: string;
   readonly look: "straw" | "plain";
 }) => {
   const house = useHouse();
   const words = useWordsOf(PICTURE_WORDS);
-  const { file } = props;
+  const { file, waits = false } = props;
   const [refused, setRefused] = useState(false);
   const [said, setSaid] = useState("");
   const [wrong, setWrong] = useState("");
@@ -41,7 +43,7 @@ export const HandOver = (props: {
   };
   return (
     <div class="hand-over">
-      <Key look={props.look} onPress={() => void deliver()}>
+      <Key look={props.look} off={waits} onPress={() => void deliver()}>
         {way === "save" ? props.save : props.share}
       </Key>
       {said === "" ? way === "save" ? <p class="aside">{words.cannotShare}</p> : null : <p>{said}</p>}

@@ -10,6 +10,7 @@ import { LinkKey } from "../../parts/keys.tsx";
 import { useLastShown } from "../../parts/last-shown.ts";
 import { useLive } from "../../parts/live.ts";
 import { fieldName } from "../../parts/names.ts";
+import { NotRead } from "../../parts/not-read.tsx";
 import { writeDay } from "../../parts/numbers.ts";
 import { Page } from "../../parts/page.tsx";
 import { href, type Route } from "../../parts/route.ts";
@@ -96,6 +97,8 @@ const besideRoute = ({ visit, halves }: PictureNow): Route => {
   return { at: "side-by-side", visit: visit.id, strip };
 };
 
+const likePicture = new File(["-"], "picture.png", { type: "image/png" });
+
 const Preview = ({ now }: { readonly now: PictureNow }) => {
   const house = useHouse();
   const catalogue = house.words.value;
@@ -125,11 +128,19 @@ const Preview = ({ now }: { readonly now: PictureNow }) => {
         )}
       </div>
       {now.canLookByPlace ? <LinkKey to={href(besideRoute(now))}>{words.byPlace}</LinkKey> : null}
-      {made === null || made === "failed" ? null : (
-        <>
-          {made.photosLost === 0 ? null : <p class="notice">{words.photoLost}</p>}
-          <HandOver key={made.address} file={made.file} share={words.share} save={words.save} look="straw" />
-        </>
+      {made === null ? <NotRead /> : null}
+      {made !== null && made !== "failed" && made.photosLost > 0 ? (
+        <p class="notice">{words.photoLost}</p>
+      ) : null}
+      {made === "failed" ? null : (
+        <HandOver
+          key={made?.address}
+          file={made?.file ?? likePicture}
+          waits={made === null}
+          share={words.share}
+          save={words.save}
+          look="straw"
+        />
       )}
       <HandOver key={text} file={textFile} share={words.shareWords} save={words.saveWords} look="plain" />
     </>
