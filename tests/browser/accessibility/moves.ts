@@ -37,6 +37,12 @@ export const watchMoves = async (chromium: ChromiumDriver): Promise<void> => {
             );
         }
     }).observe({ type: "layout-shift", buffered: true });
+    // What holds back the page while a part is read leaves the foot alone.
+    new MutationObserver(() => {
+      const foot = document.querySelector(".foot");
+      if (foot !== null && getComputedStyle(foot).visibility === "hidden")
+        globalThis.moves?.push("the foot is hidden");
+    }).observe(document, { subtree: true, childList: true });
   });
 };
 
